@@ -74,6 +74,7 @@ class JobsPresenter : public QObject {
     std::optional<base::Error> takeBackPayment(const base::Id& payment);
     units::Date today() const;
     bool canChange() const { return !m_session.isReadOnly(); }
+    const std::vector<catalogue::WayToPay>& waysToPay() const { return m_session.shop().waysToPay; }
 
     /// The papers of a job and what can be issued. Errors: the book's.
     base::Result<db::Billing> billing(const base::Id& job);

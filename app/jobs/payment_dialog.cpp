@@ -71,10 +71,13 @@ void PaymentDialog::buildEntry(QBoxLayout* column) {
     m_kind->setObjectName(QStringLiteral("paymentKind"));
     m_kind->setNewWording(tr("“%1”"));
     std::vector<desk::Choice> kinds;
-    const auto ways = words::waysToPay();
-    for (const auto& kind : ways) kinds.push_back({kind, kind, {}, {}});
+    for (const auto& way : words::waysToPay(m_presenter.waysToPay())) {
+        const auto name = QString::fromStdString(way.name);
+        kinds.push_back({name, name, {}, {}});
+    }
+    const auto first = kinds.front().id;
     m_kind->setChoices(std::move(kinds));
-    m_kind->setCurrent(ways.front());
+    m_kind->setCurrent(first);
     connect(m_kind, &desk::ChoiceField::chosen, this, &PaymentDialog::askAnew);
     connect(m_kind, &desk::ChoiceField::typedNew, this, [this](const QString& kind) {
         auto all = m_kind->choices();
@@ -155,7 +158,7 @@ void PaymentDialog::load() {
     m_note->setRaw({});
 }
 
-pricing::Tender PaymentDialog::tender() const { return words::tenderOf(m_kind->text()); }
+pricing::Tender PaymentDialog::tender() const { return words::tenderOf(m_kind->text(), m_presenter.waysToPay()); }
 
 units::Money PaymentDialog::due() const {
     return tender() == pricing::Tender::Cash ? pricing::countedOut(m_account.left, m_account.coin) : m_account.left;

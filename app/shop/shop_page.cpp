@@ -12,9 +12,11 @@
 #include "app/shop/closed_rows.h"
 #include "app/shop/ladder_panel.h"
 #include "app/shop/named_rows.h"
+#include "app/shop/pay_rows.h"
 #include "app/shop/shop_fields.h"
 #include "app/shop/step_rows.h"
 #include "app/words/words.h"
+#include "core/pricing/account.h"
 
 #include <QHBoxLayout>
 #include <QPushButton>
@@ -82,6 +84,7 @@ ShopPage::ShopPage(session::BookSession& session, const desk::Formatter& formatt
     buildLadder();
     buildPlaces();
     buildPrices();
+    buildPayments();
     buildTax();
     buildSupplies();
     buildHours();
@@ -307,8 +310,31 @@ void ShopPage::buildPrices() {
     m_shop.number(card, tr("A quote holds for"), "validDays", kAt<&Shop::rules, &PriceRules::validDays>, tr("days"));
     m_shop.number(card, tr("An invoice is due after"), "daysToPay", kAt<&Shop::rules, &PriceRules::daysToPay>,
                   tr("days"));
+}
+
+void ShopPage::buildPayments() {
+    auto* card = addCard(tr("How you are paid"),
+                         tr("Without ways of your own: cash, card, transfer and other. Cash is rounded to the smallest "
+                            "coin that is in use, and change is given of it."));
     m_shop.value<desk::MoneyField>(card, tr("Smallest coin"), "smallestCoin", kAt<&Shop::smallestCoin>)
         ->setToolTip(tr("What is left to pay is rounded to it in cash; 0: to the last part of the currency"));
+    auto* said = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Muted, desk::Weight::Plain, this);
+    said->setObjectName(QStringLiteral("coinExample"));
+    said->setWordWrap(true);
+    card->fill(said);
+    // A coin of 5 where 5 cents are meant is seen here before a customer is.
+    m_shop.onLoad([this, said] {
+        const auto coin = m_shop.record().smallestCoin;
+        const auto left = units::Money::fromMicros(12'340'000);
+        said->setVisible(!coin.isZero());
+        said->setText(tr("Of %1 that are left to pay, %2 are paid in cash.")
+                          .arg(m_formatter.money(left), m_formatter.money(pricing::countedOut(left, coin))));
+    });
+    auto* ways = new PayRows(m_formatter, this);
+    card->fill(ways);
+    m_shop.onLoad([this, ways] { ways->setRows(m_shop.record().waysToPay); });
+    connect(ways, &PayRows::edited, this,
+            [this, ways] { ways->setRefusal(m_shop.edit([&](Shop& shop) { shop.waysToPay = ways->rows(); })); });
 }
 
 void ShopPage::buildTax() {

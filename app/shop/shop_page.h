@@ -40,6 +40,7 @@ class ShopPage : public QWidget {
     void buildPlaces();
     desk::MoneyField* roundingStep(FieldCard* card); ///< kept in coins, shown as money
     void buildPrices();
+    void buildPayments();
     void buildTax();
     void buildSupplies();
     void buildHours();

@@ -49,6 +49,8 @@ Handed handedBy(const base::Id& payment, const std::vector<catalogue::Payment>& 
     return handed;
 }
 
+Money absolute(Money amount) { return amount.isNegative() ? -amount : amount; }
+
 Outcome answerAccount(const Arguments& arguments, db::Book& book, const db::Quote& quote, const base::Id& payment) {
     const auto account = book.account(quote.id);
     if (!account) return refused(account.error());
@@ -62,7 +64,8 @@ Outcome answerAccount(const Arguments& arguments, db::Book& book, const db::Quot
         text += line(QT_TRANSLATE_NOOP("App", "%1 taken, %2 change."), exact(handed.taken), exact(handed.change));
     if (!handed.rounded.isZero())
         text += line(QT_TRANSLATE_NOOP("App", "Rounded to the coin: %1 in cash for %2."),
-                     exact(handed.taken - handed.change), exact(handed.taken - handed.change + handed.rounded));
+                     exact(absolute(handed.taken - handed.change)),
+                     exact(absolute(handed.taken - handed.change + handed.rounded)));
     text += quote.stage == Stage::Declined && account->total == quote.sealedTotal
                 ? line(QT_TRANSLATE_NOOP("App", "%1 was let go; %2 of what was paid stay."), quote.number,
                        exact(account->paid))
@@ -71,8 +74,12 @@ Outcome answerAccount(const Arguments& arguments, db::Book& book, const db::Quot
     if (!account->credit.isZero())
         text += line(QT_TRANSLATE_NOOP("App", "%1 are the customer’s credit."), exact(account->credit));
     auto json = accountJson(quote, *account);
-    json["taken"] = exact(handed.taken);
-    json["change"] = exact(handed.change);
+    if (handed.taken.isNegative()) {
+        json["given_back"] = exact(-handed.taken);
+    } else {
+        json["taken"] = exact(handed.taken);
+        json["change"] = exact(handed.change);
+    }
     return answer(arguments, std::move(json), text);
 }
 
@@ -92,7 +99,9 @@ Outcome payment(const Arguments& arguments, const Helpers& helpers, int sign) {
     catalogue::Payment made;
     made.job = quote->id;
     made.amount = sign < 0 ? -*amount : *amount;
-    made.kind = arguments.value("--kind").value_or(words::waysToPay().front().toStdString());
+    const auto shop = (*book)->shop();
+    if (!shop) return refused(shop.error());
+    made.kind = arguments.value("--kind").value_or(words::waysToPay(shop->waysToPay).front().name);
     made.note = arguments.value("--note").value_or(std::string());
     made.paidOn = helpers.environment.today();
     if (const auto day = arguments.value("--day")) {
@@ -109,7 +118,7 @@ Outcome payment(const Arguments& arguments, const Helpers& helpers, int sign) {
     const auto beyond = keeps         ? pricing::Beyond::Kept
                         : givesChange ? pricing::Beyond::Change
                                       : pricing::Beyond::Refused;
-    const auto paid = (*book)->pay(made, beyond, words::tenderOf(QString::fromStdString(made.kind)));
+    const auto paid = (*book)->pay(made, beyond, words::tenderOf(QString::fromStdString(made.kind), shop->waysToPay));
     if (!paid) return refused(paid.error());
     return answerAccount(arguments, **book, *quote, *paid);
 }

@@ -178,6 +178,9 @@ Source sourceOf(catalogue::fields::Term term) {
     case Size: return {QT_TRANSLATE_NOOP("Terms", "size")};
     case Sizes: return {QT_TRANSLATE_NOOP("Terms", "sizes")};
     case SmallPicture: return {QT_TRANSLATE_NOOP("Terms", "small picture")};
+    case NameOfTheWayToPay: return {QT_TRANSLATE_NOOP("Terms", "name of the way to pay")};
+    case PaidInCash: return {QT_TRANSLATE_NOOP("Terms", "paid in cash")};
+    case WaysToPay: return {QT_TRANSLATE_NOOP("Terms", "ways to pay")};
     case SmallestCoin: return {QT_TRANSLATE_NOOP("Terms", "smallest coin")};
     case SmallestOrder: return {QT_TRANSLATE_NOOP("Terms", "smallest order")};
     case Spares: return {QT_TRANSLATE_NOOP("Terms", "spares")};
@@ -308,6 +311,7 @@ Source sourceOf(catalogue::fields::Fault fault) {
     case PlaceTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 name a place twice; rename one.")};
     case NotWholeMinor:
         return {QT_TRANSLATE_NOOP("Fields", "%1 cannot be a part of the currency’s smallest unit; type a whole one.")};
+    case WayToPayTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 have a name twice; rename one.")};
     case RateTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 name a rate twice; rename one.")};
     case ColumnTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 say the same twice; choose one column for each.")};
     case DiscountTwice: return {QT_TRANSLATE_NOOP("Fields", "%1 is given twice; keep the share or the amount.")};

@@ -5,16 +5,22 @@
 
 namespace sp::words {
 
-QStringList waysToPay() {
-    return {QCoreApplication::translate("Payments", "Cash"), QCoreApplication::translate("Payments", "Card"),
-            QCoreApplication::translate("Payments", "Transfer"),
-            QCoreApplication::translate("Payments", "Other", "way to pay")};
+using catalogue::WayToPay;
+
+std::vector<WayToPay> waysToPay(const std::vector<WayToPay>& own) {
+    if (!own.empty()) return own;
+    return {{QCoreApplication::translate("Payments", "Cash").toStdString(), true},
+            {QCoreApplication::translate("Payments", "Card").toStdString(), false},
+            {QCoreApplication::translate("Payments", "Transfer").toStdString(), false},
+            {QCoreApplication::translate("Payments", "Other", "way to pay").toStdString(), false}};
 }
 
-pricing::Tender tenderOf(const QString& kind) {
+pricing::Tender tenderOf(const QString& kind, const std::vector<WayToPay>& own) {
     const auto typed = kind.trimmed();
-    const bool isCash = typed.compare(waysToPay().front(), Qt::CaseInsensitive) == 0 ||
-                        typed.compare(QLatin1String("Cash"), Qt::CaseInsensitive) == 0;
+    const auto isCalled = [&](const QString& name) { return typed.compare(name.trimmed(), Qt::CaseInsensitive) == 0; };
+    bool isCash = own.empty() && isCalled(QStringLiteral("Cash"));
+    for (const auto& way : waysToPay(own))
+        isCash = isCash || (way.isCash && isCalled(QString::fromStdString(way.name)));
     return isCash ? pricing::Tender::Cash : pricing::Tender::Other;
 }
 

@@ -1,18 +1,21 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/catalogue/shop.h"
 #include "core/pricing/account.h"
 
-#include <QStringList>
+#include <QString>
+#include <vector>
 
 namespace sp::words {
 
-/// The ways of paying that are offered, cash first; a shop may type others.
-QStringList waysToPay();
+/// The ways of paying that are offered: the shop's own, or where it has none cash, card, transfer and other as the
+/// reader's language calls them.
+std::vector<catalogue::WayToPay> waysToPay(const std::vector<catalogue::WayToPay>& own);
 
-/// Whether `kind` is cash, which has change and a smallest coin: as the reader's language calls it, or English; letter
-/// case apart.
-pricing::Tender tenderOf(const QString& kind);
+/// Whether `kind` is cash, which has change and a smallest coin: by the way of the shop's that is called so, letter
+/// case and spaces around it apart. In a shop without ways of its own "Cash" is cash in every language.
+pricing::Tender tenderOf(const QString& kind, const std::vector<catalogue::WayToPay>& own);
 
 /// What a row of the ledger is beside its note: "change", "rounded to the coin", "taken back"; empty of money that was
 /// received or given back.

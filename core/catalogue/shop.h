@@ -153,6 +153,14 @@ struct Letterhead {
     friend bool operator==(const Letterhead&, const Letterhead&) = default;
 };
 
+/// A way in which the shop is paid. Cash has change and a smallest coin.
+struct WayToPay {
+    std::string name;
+    bool isCash = false;
+
+    friend bool operator==(const WayToPay&, const WayToPay&) = default;
+};
+
 /// Everything on the Shop place but the bench standards.
 struct Shop {
     Letterhead letterhead;
@@ -175,6 +183,7 @@ struct Shop {
     std::vector<ClosedDays> closedDays; ///< in any order; may overlap
     bool isBeingSetUp = false;          ///< the window has a place for the first steps of a new shop
     units::Money smallestCoin;          ///< cash is rounded to it, a whole number of minor units; 0: nothing is rounded
+    std::vector<WayToPay> waysToPay;    ///< the first is offered first; none: cash, card, transfer and other
     bool isDemo = false;                ///< the sheets and the window then say so
 
     friend bool operator==(const Shop&, const Shop&) = default;

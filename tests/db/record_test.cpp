@@ -330,6 +330,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     saved["value"].erase("bench_week");
     saved["value"].erase("closed_days");
     saved["value"].erase("smallest_coin_micros");
+    saved["value"].erase("ways_to_pay");
     saved["value"]["rates"].erase("spares");
     saved["value"]["rules"]["tax"].erase("on_gifts");
     saved["value"]["rules"].erase("places");
@@ -345,7 +346,14 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     shop.rules.places = {};
     shop.rules.daysToPay = 14;
     shop.smallestCoin = {};
+    shop.waysToPay = {};
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);
+}
+
+TEST(Record, noTwoWaysToPayHaveOneName) {
+    auto shop = test::sampleShop(key(3));
+    shop.waysToPay.push_back({"Voucher", true});
+    EXPECT_EQ(describe(catalogue::fields::check(shop).error().message()), "WayToPayTwice(TheField(WaysToPay))");
 }
 
 TEST(Record, keepsWhenTheBenchIsWorkedAt) {

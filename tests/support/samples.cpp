@@ -177,6 +177,7 @@ Shop sampleShop(const base::Id& goods) {
     shop.rules.validDays = 21;
     shop.rules.daysToPay = 10;
     shop.smallestCoin = cents(5);
+    shop.waysToPay = {{"Till", true}, {"Voucher", false}};
     shop.ladderQuantities = {Count::of(12), Count::of(24), Count::of(48)};
     shop.ladderOnSheet = false;
     shop.offersMoreOnSheet = true;

@@ -179,6 +179,9 @@ Done checkTogether(const Shop& shop) {
     std::set<std::string_view> rates{shop.rules.tax.name};
     for (const auto& rate : shop.rules.tax.others)
         if (!rates.insert(rate.name).second) return wrongField(Fault::RateTwice, {}, Term::FurtherTaxRates);
+    std::set<std::string_view> ways;
+    for (const auto& way : shop.waysToPay)
+        if (!ways.insert(way.name).second) return wrongField(Fault::WayToPayTwice, {}, Term::WaysToPay);
     return {};
 }
 

@@ -28,6 +28,7 @@ namespace sp::catalogue::fields {
     X(MaterialTwice, Invalid)                                                                                          \
     X(PlaceTwice, Invalid)                                                                                             \
     X(RateTwice, Invalid)                                                                                              \
+    X(WayToPayTwice, Invalid)                                                                                          \
     X(NotWholeMinor, Invalid)                                                                                          \
     X(ColumnTwice, Invalid)                                                                                            \
     X(DiscountTwice, Invalid)

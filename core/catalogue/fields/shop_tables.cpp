@@ -263,6 +263,17 @@ const Object& objectOf<ClosedDays>() {
 }
 
 template<>
+const Object& objectOf<WayToPay>() {
+    using T = WayToPay;
+    static const Object object{"WayToPay",
+                               {
+                                   field<&T::name>("name", Term::NameOfTheWayToPay, kName),
+                                   field<&T::isCash>("cash", Term::PaidInCash),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<Shop>() {
     using T = Shop;
     static const Object object{
@@ -312,6 +323,10 @@ const Object& objectOf<Shop>() {
                 .cameWith({{"shop", 10}})
                 .standingFor(units::Money{}, "0")
                 .unpriced("rounds what is paid in cash, not what is asked"),
+            field<&T::waysToPay>("ways_to_pay", Term::WaysToPay, Length{50})
+                .cameWith({{"shop", 11}})
+                .standingFor(std::vector<WayToPay>{}, "[]")
+                .unpriced("says how money comes in, not how much"),
             field<&T::isDemo>("demo", Term::DemoMark)
                 .unpriced("is about what is printed")
                 .notEntered("is set in the demonstration book alone"),

@@ -110,6 +110,8 @@ const Object& objectOf<BenchWeek>();
 template<>
 const Object& objectOf<ClosedDays>();
 template<>
+const Object& objectOf<WayToPay>();
+template<>
 const Object& objectOf<Shop>();
 template<>
 const Object& objectOf<SizeCount>();

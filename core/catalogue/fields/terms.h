@@ -118,6 +118,7 @@ namespace sp::catalogue::fields {
     X(NameOfTheFile)                                                                                                   \
     X(NameOfTheShop)                                                                                                   \
     X(NameOfTheTax)                                                                                                    \
+    X(NameOfTheWayToPay)                                                                                               \
     X(Note)                                                                                                            \
     X(Number)                                                                                                          \
     X(NumberInTheKit)                                                                                                  \
@@ -135,6 +136,7 @@ namespace sp::catalogue::fields {
     X(OtherChoices)                                                                                                    \
     X(Overhead)                                                                                                        \
     X(Packing)                                                                                                         \
+    X(PaidInCash)                                                                                                      \
     X(Paper)                                                                                                           \
     X(PaymentItIsPartOf)                                                                                               \
     X(PaymentItTakesBack)                                                                                              \
@@ -223,6 +225,7 @@ namespace sp::catalogue::fields {
     X(UsualTemplate)                                                                                                   \
     X(WarmUp)                                                                                                          \
     X(WayOfCharging)                                                                                                   \
+    X(WaysToPay)                                                                                                       \
     X(WhatPackingIsFor)                                                                                                \
     X(WhatTellsAChoice)                                                                                                \
     X(WhyClosed)                                                                                                       \

@@ -577,6 +577,30 @@ TEST_F(Jobs, asksWhatMoreThanIsLeftIs) {
     dialog->close();
 }
 
+TEST_F(Jobs, offersTheShopsOwnWaysToPay) {
+    give("Lantern", "Juniper Hill Swim Club");
+    ASSERT_TRUE(m_session->change([&](db::Book& book) {
+        auto shop = m_session->shop();
+        shop.waysToPay = {{"Voucher", false}, {"Stall till", true}};
+        return book.save(shop);
+    }));
+    open();
+    part<QPushButton>("jobMoney")->click();
+    sp::test::handleQueued();
+    auto* dialog = m_page->window()->findChild<PaymentDialog*>();
+    auto* kind = dialog->findChild<desk::ChoiceField*>("paymentKind");
+    EXPECT_EQ(kind->text(), "Voucher");
+    auto* amount = dialog->findChild<QLineEdit*>("paymentAmount");
+    amount->selectAll();
+    QTest::keyClicks(amount, "500");
+    auto* take = dialog->findChild<QPushButton*>("takePayment");
+    const auto ofVoucher = take->text();
+    kind->setCurrent(kind->choices().at(1).id);
+    Q_EMIT kind->chosen(kind->choices().at(1).id);
+    EXPECT_NE(take->text(), ofVoucher) << "change is given of the stall's till";
+    dialog->close();
+}
+
 TEST_F(Jobs, saysWhyAPaymentCannotBe) {
     give("Lantern", "Juniper Hill Swim Club");
     open();

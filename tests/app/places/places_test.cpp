@@ -282,6 +282,27 @@ TEST_F(Places, aShopHasSeveralRatesOfTax) {
     EXPECT_EQ(field("otherTaxName1")->text(), "Sales tax");
 }
 
+TEST_F(Places, aShopNamesItsWaysToBePaid) {
+    open<shop::ShopPage>();
+    const auto ways = [this] { return m_session->shop().waysToPay; };
+    ASSERT_TRUE(ways().empty()) << "those that the program knows";
+    click("payAdd");
+    ASSERT_EQ(ways().size(), 5U) << "beside those that the program knows";
+    EXPECT_EQ(ways()[0], (catalogue::WayToPay{"Cash", true}));
+    EXPECT_FALSE(ways()[4].isCash);
+    type("payName4", "Market stall till");
+    m_page->findChild<QCheckBox*>("payCash4")->click();
+    EXPECT_EQ(ways()[4], (catalogue::WayToPay{"Market stall till", true}));
+    type("payName4", "Card");
+    EXPECT_EQ(ways()[4].name, "Market stall till") << "two of one name";
+    EXPECT_EQ(field("payName4")->text(), "Card") << "what was typed stays";
+    auto* example = m_page->findChild<QLabel*>("coinExample");
+    EXPECT_FALSE(example->isVisible());
+    type("smallestCoin", "5");
+    EXPECT_TRUE(example->isVisible());
+    EXPECT_TRUE(example->text().contains("10.00")) << "5 typed for 5 cents: " << example->text().toStdString();
+}
+
 TEST_F(Places, packingGoesByNumbersWithPiecesOrOrders) {
     open<shop::ShopPage>();
     const auto first = [this] { return m_session->shop().packing.at(0); };
