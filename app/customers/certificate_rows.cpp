@@ -28,27 +28,31 @@ std::vector<CertificateRows::Typed> CertificateRows::typedOf(const std::vector<C
     return typed;
 }
 
+bool CertificateRows::isUnfinished() const {
+    return isRefused() ||
+           std::ranges::any_of(m_typed, [](const Typed& one) { return !one.isBlank() && !one.isWhole(); }) ||
+           std::ranges::any_of(m_lines, [](const Line& line) {
+               return line.number->isDirty() || line.place->isDirty() || line.issuedOn->isDirty() ||
+                      line.expiresOn->isDirty();
+           });
+}
+
 void CertificateRows::setRows(const std::vector<Certificate>& rows) {
-    if (m_isRefused) return;
+    m_onFile = rows;
+    if (rows == m_rows) // as it was handed on
+        for (auto& one : m_typed) one.onFile = one.kept();
     std::vector<Certificate> shown;
     for (const auto& one : m_typed)
         if (one.onFile) shown.push_back(*one.onFile);
-    m_rows = rows;             // what is typed is put into these
-    if (rows == shown) return; // a row that was just added stays
-    const bool isHalf = std::ranges::any_of(m_typed, [](const Typed& one) { return !one.isBlank() && !one.isWhole(); });
-    if (!isHalf) startAnew(rows);
+    if (rows == shown || isUnfinished()) return; // a row that was just added stays
+    startAnew(rows);
 }
 
 void CertificateRows::startAnew(const std::vector<Certificate>& rows) {
-    m_rows = rows;
+    m_onFile = m_rows = rows;
     m_typed = typedOf(rows);
-    refuse({});
+    setRefusal({});
     rebuild();
-}
-
-void CertificateRows::refuse(const QString& sentence) {
-    m_isRefused = !sentence.isEmpty();
-    setRefusal(sentence);
 }
 
 void CertificateRows::addRow() {
@@ -58,11 +62,11 @@ void CertificateRows::addRow() {
 }
 
 void CertificateRows::takeOut(std::size_t at) {
-    auto rows = m_rows;
-    if (m_typed[at].onFile) std::erase(rows, *m_typed[at].onFile);
+    m_typed[at] = {{}, {}, {}, {}, m_typed[at].onFile};
+    auto rows = merged();
     m_typed.erase(m_typed.begin() + static_cast<std::ptrdiff_t>(at));
     rebuild();
-    keep(std::move(rows));
+    handOn(std::move(rows));
 }
 
 void CertificateRows::rebuild() {
@@ -120,27 +124,35 @@ void CertificateRows::committed(std::size_t at) {
     const auto expires = line.expiresOn->optionalValue();
     if (!issued || !expires) return; // a day that cannot be read stays, with its sentence
     m_typed[at] = {line.number->words(), line.place->words(), *issued, *expires, m_typed[at].onFile};
-    keep(m_rows);
+    handOn(merged());
 }
 
-void CertificateRows::keep(std::vector<Certificate> rows) {
-    for (auto& one : m_typed) {
-        auto now = one.onFile;
-        if (one.isWhole())
-            now = Certificate{one.number, one.place, *one.issuedOn, one.expiresOn};
-        else if (one.isBlank())
-            now.reset();
+std::optional<Certificate> CertificateRows::Typed::kept() const {
+    if (isWhole()) return Certificate{number, place, *issuedOn, expiresOn};
+    return isBlank() ? std::nullopt : onFile;
+}
+
+std::vector<Certificate> CertificateRows::merged() const {
+    auto rows = m_onFile;
+    auto next = rows.begin(); // where a new one goes: behind the row before it
+    for (const auto& one : m_typed) {
+        const auto now = one.kept();
         const auto old = one.onFile ? std::ranges::find(rows, *one.onFile) : rows.end();
-        const bool isThere = old != rows.end();
-        if (isThere && now)
+        if (old == rows.end()) {
+            if (now && now != one.onFile)
+                next = rows.insert(next, *now) + 1; // new, or changed while another took it out
+        } else if (now) {
             *old = *now;
-        else if (isThere)
-            rows.erase(old);
-        else if (now && now != one.onFile)
-            rows.push_back(*now); // new, or changed while somebody took it out
-        one.onFile = now;
+            next = old + 1;
+        } else {
+            next = rows.erase(old);
+        }
     }
-    if (rows == m_rows && !m_isRefused) return;
+    return rows;
+}
+
+void CertificateRows::handOn(std::vector<Certificate> rows) {
+    if (rows == m_onFile && !isRefused()) return;
     m_rows = std::move(rows);
     Q_EMIT edited();
 }

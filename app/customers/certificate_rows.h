@@ -20,13 +20,12 @@ class CertificateRows : public desk::RowsPanel {
   public:
     CertificateRows(const desk::Formatter& formatter, units::Date today, QWidget* parent = nullptr);
 
-    /// Leaves them alone while one is half typed, or refused.
+    /// What is on file now. The fields are left alone while one is half typed, or refused; what is typed is put into
+    /// what is on file by then.
     void setRows(const std::vector<catalogue::Certificate>& rows);
     /// Those of somebody else: what is half typed goes.
     void startAnew(const std::vector<catalogue::Certificate>& rows);
     const std::vector<catalogue::Certificate>& rows() const { return m_rows; }
-    /// Why they were not saved; empty takes it back.
-    void refuse(const QString& sentence);
 
   Q_SIGNALS:
     void edited();
@@ -37,10 +36,12 @@ class CertificateRows : public desk::RowsPanel {
         std::string place;
         std::optional<units::Date> issuedOn;
         std::optional<units::Date> expiresOn;
-        std::optional<catalogue::Certificate> onFile;
+        std::optional<catalogue::Certificate> onFile; ///< as it was when the row was last the same
 
         bool isBlank() const { return number.empty() && place.empty() && !issuedOn && !expiresOn; }
         bool isWhole() const { return !number.empty() && !place.empty() && issuedOn; }
+        /// What of it is to be on file: while it is half typed, what is.
+        std::optional<catalogue::Certificate> kept() const;
     };
     struct Line {
         desk::WordField* number;
@@ -55,14 +56,16 @@ class CertificateRows : public desk::RowsPanel {
     void addRow();
     void takeOut(std::size_t at);
     void committed(std::size_t at);
-    /// Puts what is typed into these, which are on file.
-    void keep(std::vector<catalogue::Certificate> rows);
+    bool isUnfinished() const;
+    /// What is on file with what is typed put into it.
+    std::vector<catalogue::Certificate> merged() const;
+    void handOn(std::vector<catalogue::Certificate> rows);
 
     const desk::Formatter& m_formatter;
     units::Date m_today;
-    std::vector<Typed> m_typed;                 ///< as the fields show them
-    std::vector<catalogue::Certificate> m_rows; ///< on file, or handed on to be
-    bool m_isRefused = false;
+    std::vector<Typed> m_typed; ///< as the fields show them
+    std::vector<catalogue::Certificate> m_onFile;
+    std::vector<catalogue::Certificate> m_rows; ///< handed on last
     std::vector<Line> m_lines;
 };
 

@@ -99,7 +99,7 @@ void CustomerFields::saveWhenLeft() {
     for (desk::TypedField* field : std::initializer_list<desk::TypedField*>{m_number, m_place, m_issued, m_expires})
         connect(field, &desk::TypedField::committed, this, [this, field] { saveCertificate(field); });
     connect(m_others, &CertificateRows::edited, this, [this] {
-        m_others->refuse(
+        m_others->setRefusal(
             m_presenter.edit([this](catalogue::Customer& customer) { customer.otherCertificates = m_others->rows(); }));
     });
 }

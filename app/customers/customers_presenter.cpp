@@ -80,7 +80,7 @@ base::Result<QString> CustomersPresenter::writeAll(const QString& folder, const 
 std::vector<catalogue::Certificate> CustomersPresenter::endingCertificates() {
     const auto* customer = current();
     if (!customer) return {};
-    return catalogue::endingCertificates(*customer, m_session.today().plusDays(catalogue::kCertificateEndsSoon));
+    return catalogue::endingCertificates(*customer, m_session.today());
 }
 
 QString CustomersPresenter::edit(const std::function<void(catalogue::Customer&)>& work) {

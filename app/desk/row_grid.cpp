@@ -25,6 +25,8 @@ RowGrid::RowGrid(int across, QWidget* parent)
 void RowGrid::restart() {
     if (m_body) {
         layout()->removeWidget(m_body);
+        // Hidden, a field loses the focus and is done, for rows that are no longer there.
+        for (auto* child : m_body->findChildren<QWidget*>()) child->blockSignals(true);
         m_body->hide();
         m_body->deleteLater(); // a click on one of its own buttons may have led here
     }
@@ -47,6 +49,7 @@ QToolButton* RowGrid::addRemove(int row, int column, const QString& words) {
     auto* remove = new QToolButton(m_body);
     remove->setIcon(icon(Icon::Remove, Role::Muted));
     remove->setAutoRaise(true);
+    remove->setFocusPolicy(Qt::StrongFocus); // what is being typed in a field is done before a row goes
     remove->setAccessibleName(words);
     remove->setToolTip(words);
     m_cells->addWidget(remove, row, column);

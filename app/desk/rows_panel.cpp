@@ -20,6 +20,11 @@ RowsPanel::RowsPanel(int across, const QString& title, QWidget* parent)
     column->addWidget(m_problem);
 }
 
+void RowsPanel::setRefusal(const QString& sentence) {
+    m_isRefused = !sentence.isEmpty();
+    m_problem->setRefusal(sentence);
+}
+
 QPushButton* RowsPanel::addButton(const QString& words, const QString& name) {
     auto* add = new QPushButton(words, this);
     add->setObjectName(name);

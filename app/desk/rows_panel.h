@@ -16,7 +16,8 @@ class RowsPanel : public QWidget {
 
   public:
     /// Why rows that can be read were not saved; empty takes it back.
-    void setRefusal(const QString& sentence) { m_problem->setRefusal(sentence); }
+    void setRefusal(const QString& sentence);
+    bool isRefused() const { return m_isRefused; }
 
   protected:
     /// `across`: pixels between columns. `title` may be empty.
@@ -30,6 +31,7 @@ class RowsPanel : public QWidget {
   private:
     RowGrid* m_grid;
     ProblemNote* m_problem;
+    bool m_isRefused = false;
 };
 
 } // namespace sp::desk

@@ -94,11 +94,6 @@ void ClosedRows::takeOut(std::size_t at) {
 }
 
 void ClosedRows::rebuild(const std::vector<Entry>& entries) {
-    // Hidden, a field loses the focus and is done; what stood in it has been taken over.
-    for (const auto& line : m_lines)
-        for (QObject* field :
-             {static_cast<QObject*>(line.from), static_cast<QObject*>(line.to), static_cast<QObject*>(line.why)})
-            field->disconnect(this);
     m_lines.clear();
     grid()->restart();
     grid()->cells()->setColumnStretch(2, 2);

@@ -49,6 +49,7 @@ void NamedRows::show(const Line& line, const NamedRow& row) const {
 }
 
 void NamedRows::setRows(const std::vector<NamedRow>& rows) {
+    if (isRefused()) return; // what was typed stays, with its sentence
     const bool same = rows.size() == m_lines.size();
     m_rows = rows;
     if (!same) return rebuild();

@@ -21,6 +21,7 @@ PayRows::PayRows(const desk::Formatter& formatter, QWidget* parent)
 }
 
 void PayRows::setRows(const std::vector<WayToPay>& rows) {
+    if (isRefused()) return; // what was typed stays, with its sentence
     const bool isSame = rows.size() == m_lines.size();
     m_rows = rows;
     if (!isSame) return rebuild();
@@ -90,9 +91,10 @@ void PayRows::addLine(std::size_t at) {
 
 void PayRows::committed() {
     std::vector<WayToPay> rows;
-    for (const auto& line : m_lines) {
-        if (!line.name->problem().isEmpty()) return; // it stays as typed, with its sentence
-        rows.push_back({line.name->words(), line.cash->isChecked()});
+    for (std::size_t i = 0; i < m_lines.size(); ++i) {
+        const auto& line = m_lines[i];
+        const bool isGood = line.name->problem().isEmpty(); // a bad one stays as typed, and as the book has it
+        rows.push_back({isGood ? line.name->words() : m_rows[i].name, line.cash->isChecked()});
     }
     m_rows = std::move(rows);
     Q_EMIT edited();

@@ -325,7 +325,8 @@ void ShopPage::buildPayments() {
     // A coin of 5 where 5 cents are meant is seen here before a customer is.
     m_shop.onLoad([this, said] {
         const auto coin = m_shop.record().smallestCoin;
-        const auto left = units::Money::fromMicros(12'340'000);
+        const auto many = std::max<std::int64_t>(1, coin.micros() / 10'000'000); // of 100 something like 123 coins
+        const auto left = units::Money::fromMicros(many * 12'340'000);
         said->setVisible(!coin.isZero());
         said->setText(tr("Of %1 that are left to pay, %2 are paid in cash.")
                           .arg(m_formatter.money(left), m_formatter.money(pricing::countedOut(left, coin))));

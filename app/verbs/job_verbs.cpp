@@ -8,6 +8,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace sp::verbs {
 
 namespace {
@@ -51,7 +53,9 @@ Handed handedBy(const base::Id& payment, const std::vector<catalogue::Payment>& 
 
 Money absolute(Money amount) { return amount.isNegative() ? -amount : amount; }
 
-Outcome answerAccount(const Arguments& arguments, db::Book& book, const db::Quote& quote, const base::Id& payment) {
+/// `sign` is −1 where money was given back.
+Outcome answerAccount(const Arguments& arguments, db::Book& book, const db::Quote& quote, const base::Id& payment,
+                      int sign) {
     const auto account = book.account(quote.id);
     if (!account) return refused(account.error());
     const auto rows = book.payments(quote.id);
@@ -74,7 +78,7 @@ Outcome answerAccount(const Arguments& arguments, db::Book& book, const db::Quot
     if (!account->credit.isZero())
         text += line(QT_TRANSLATE_NOOP("App", "%1 are the customer’s credit."), exact(account->credit));
     auto json = accountJson(quote, *account);
-    if (handed.taken.isNegative()) {
+    if (sign < 0) {
         json["given_back"] = exact(-handed.taken);
     } else {
         json["taken"] = exact(handed.taken);
@@ -101,7 +105,9 @@ Outcome payment(const Arguments& arguments, const Helpers& helpers, int sign) {
     made.amount = sign < 0 ? -*amount : *amount;
     const auto shop = (*book)->shop();
     if (!shop) return refused(shop.error());
-    made.kind = arguments.value("--kind").value_or(words::waysToPay(shop->waysToPay).front().name);
+    const auto ways = words::waysToPay(shop->waysToPay);
+    const auto cash = std::ranges::find_if(ways, &catalogue::WayToPay::isCash);
+    made.kind = arguments.value("--kind").value_or(cash == ways.end() ? ways.front().name : cash->name);
     made.note = arguments.value("--note").value_or(std::string());
     made.paidOn = helpers.environment.today();
     if (const auto day = arguments.value("--day")) {
@@ -120,7 +126,7 @@ Outcome payment(const Arguments& arguments, const Helpers& helpers, int sign) {
                                       : pricing::Beyond::Refused;
     const auto paid = (*book)->pay(made, beyond, words::tenderOf(QString::fromStdString(made.kind), shop->waysToPay));
     if (!paid) return refused(paid.error());
-    return answerAccount(arguments, **book, *quote, *paid);
+    return answerAccount(arguments, **book, *quote, *paid, sign);
 }
 
 Outcome moveTo(const Arguments& arguments, const Helpers& helpers, Stage stage) {

@@ -43,6 +43,9 @@ Source sourceOf(pricing::Fault fault) {
         return {QT_TRANSLATE_NOOP(
             "Pricing", "%1 is more than the %2 that is left to pay; take what is left and give change, or keep "
                        "it as the customer’s credit.")};
+    case NothingLeftToPay:
+        return {QT_TRANSLATE_NOOP("Pricing",
+                                  "Nothing is left to pay; keep the %1 as the customer’s credit, or give them back.")};
     case GivenBackBeyond:
         return {QT_TRANSLATE_NOOP("Pricing", "%1 is more than the %2 that was paid; give back less.")};
     case NothingCredited:

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalogue/contacts.h"
 
+#include "core/catalogue/order.h"
+
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -117,6 +119,11 @@ bool fill(std::string& kept, const std::string& found) {
     if (!kept.empty() || found.empty()) return false;
     kept = found;
     return true;
+}
+
+/// Whether it is the one on file, or what that was before it was put right or cut short.
+bool isThatOrOlder(const Certificate& read, const Certificate& filed) {
+    return read.number == filed.number && isOnePlace(read.place, filed.place) && read.issuedOn <= filed.issuedOn;
 }
 
 struct Keys {
@@ -244,7 +251,7 @@ std::vector<ContactRow> planContacts(const std::vector<Customer>& there, const s
             isMore = fill(filled.*part, contact.*part) || isMore;
         for (const auto& one : certificatesOf(contact)) {
             const auto filed = certificatesOf(filled);
-            if (std::ranges::find(filed, one) != filed.end()) continue;
+            if (std::ranges::any_of(filed, [&](const Certificate& on) { return isThatOrOlder(one, on); })) continue;
             if (filed.empty())
                 filled.certificate = one;
             else

@@ -1,20 +1,19 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalogue/customer.h"
 
+#include "core/catalogue/order.h"
+#include "core/catalogue/reminder.h"
+
 #include <algorithm>
 
 namespace sp::catalogue {
 
 namespace {
 
-bool isOnePlace(const std::string& a, const std::string& b) {
-    const auto small = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
-    return std::ranges::equal(a, b, {}, small, small);
-}
-
-/// Whether the other one is good for longer, without a day between them.
-bool goesOnFor(const Certificate& other, const Certificate& one) {
-    return (!other.expiresOn || *other.expiresOn > *one.expiresOn) && other.issuedOn <= one.expiresOn->plusDays(1);
+/// Whether the other one is good for longer, and is in force already or from the day after on.
+bool goesOnFor(const Certificate& other, const Certificate& one, units::Date today) {
+    return (!other.expiresOn || *other.expiresOn > *one.expiresOn) &&
+           other.issuedOn <= std::max(one.expiresOn->plusDays(1), today);
 }
 
 } // namespace
@@ -37,13 +36,15 @@ std::optional<Certificate> certificateOn(const Customer& customer, units::Date d
     return all.empty() ? std::nullopt : std::optional(std::move(all.front()));
 }
 
-std::vector<Certificate> endingCertificates(const Customer& customer, units::Date lastDay) {
+std::vector<Certificate> endingCertificates(const Customer& customer, units::Date today) {
+    const auto lastDay = today.plusDays(kCertificateEndsSoon);
     const auto all = certificatesOf(customer);
     std::vector<Certificate> ending;
     for (const auto& one : all) {
         if (!one.expiresOn || *one.expiresOn > lastDay) continue;
-        const bool isFollowed = std::ranges::any_of(
-            all, [&](const Certificate& other) { return isOnePlace(other.place, one.place) && goesOnFor(other, one); });
+        const bool isFollowed = std::ranges::any_of(all, [&](const Certificate& other) {
+            return isOnePlace(other.place, one.place) && goesOnFor(other, one, today);
+        });
         if (!isFollowed) ending.push_back(one);
     }
     std::ranges::stable_sort(ending, {}, [](const Certificate& one) { return *one.expiresOn; });

@@ -45,8 +45,8 @@ std::vector<Certificate> certificatesOf(const Customer& customer);
 std::vector<Certificate> certificatesOn(const Customer& customer, units::Date day);
 /// The first of those.
 std::optional<Certificate> certificateOn(const Customer& customer, units::Date day);
-/// Those that end by `lastDay`, or have ended, and that no other of the same place (letter case apart) goes on for by
-/// the day after; the first to end first.
-std::vector<Certificate> endingCertificates(const Customer& customer, units::Date lastDay);
+/// Those that end within kCertificateEndsSoon days, or have ended, the first first; but none that another of the same
+/// place (letter case apart) goes on for, in force already or from the day after the end on.
+std::vector<Certificate> endingCertificates(const Customer& customer, units::Date today);
 
 } // namespace sp::catalogue

@@ -115,6 +115,7 @@ base::Result<std::vector<Payment>> entriesOf(const Payment& payment, const Accou
     entries.add(PaymentRole::Money, amount);
     const auto due = countedOut(account.left, coin);
     if (amount <= due || beyond == Beyond::Kept) return entries.rows();
+    if (account.left.isZero()) return base::fail(Fault::NothingLeftToPay, "amount", told(amount));
     const auto asked = told(due.isZero() ? account.left : due);
     if (tender != Tender::Cash) return base::fail(Fault::ChangeNotInCash, "amount", told(amount), asked);
     if (beyond == Beyond::Refused || due.isZero()) return base::fail(Fault::PaidBeyond, "amount", told(amount), asked);

@@ -19,6 +19,7 @@ namespace sp::pricing {
     X(PaidLater, Invalid)                                                                                              \
     X(PaidBelowCoin, Invalid)                                                                                          \
     X(PaidBeyond, Invalid)                                                                                             \
+    X(NothingLeftToPay, Invalid)                                                                                       \
     X(ChangeNotInCash, Invalid)                                                                                        \
     X(GivenBackBeyond, Invalid)                                                                                        \
     X(NothingCredited, Invalid)                                                                                        \

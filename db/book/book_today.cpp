@@ -66,9 +66,8 @@ base::Result<AskedToday> Book::askedToday() {
     std::ranges::sort(found.jobs, isBefore);
     auto all = customers();
     if (!all) return base::fail(all.error());
-    const auto lastDay = today.plusDays(catalogue::kCertificateEndsSoon);
     for (const auto& customer : *all)
-        for (const auto& one : catalogue::endingCertificates(customer, lastDay))
+        for (const auto& one : catalogue::endingCertificates(customer, today))
             found.certificates.push_back({customer.id, customer.name, one.place, *one.expiresOn});
     std::ranges::stable_sort(found.certificates, {}, &EndingCertificate::endsOn);
     return found;

@@ -179,9 +179,10 @@ Done checkTogether(const Shop& shop) {
     std::set<std::string_view> rates{shop.rules.tax.name};
     for (const auto& rate : shop.rules.tax.others)
         if (!rates.insert(rate.name).second) return wrongField(Fault::RateTwice, {}, Term::FurtherTaxRates);
-    std::set<std::string_view> ways;
-    for (const auto& way : shop.waysToPay)
-        if (!ways.insert(way.name).second) return wrongField(Fault::WayToPayTwice, {}, Term::WaysToPay);
+    const auto& ways = shop.waysToPay;
+    for (std::size_t i = 1; i < ways.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j)
+            if (isOnePlace(ways[i].name, ways[j].name)) return wrongField(Fault::WayToPayTwice, {}, Term::WaysToPay);
     return {};
 }
 

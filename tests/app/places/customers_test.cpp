@@ -18,6 +18,7 @@
 #include <QPushButton>
 #include <QTableView>
 #include <QTest>
+#include <QToolButton>
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -199,6 +200,27 @@ TEST_F(Customers, whatIsHalfTypedTakesNothingBackThatCameInBesides) {
     for (const auto& one : others()) numbers.push_back(one.number);
     EXPECT_EQ(numbers, (std::vector<std::string>{"77-02", "77-09", "77-03"}));
     EXPECT_EQ(in<QLineEdit>(*m_page, "certificateNumber1")->text(), "77-09") << "all are shown again";
+}
+
+TEST_F(Customers, ofTwoEqualCertificatesOneIsTakenOut) {
+    const char* name = "Juniper Hill Swim Club";
+    const catalogue::Certificate twice{"77-02", "Eastmark", *units::Date::parse("2026-02-01"), {}};
+    auto customer = *named(name);
+    customer.otherCertificates = {twice, twice};
+    ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.save(customer); }));
+    open(name);
+    QToolButton* remove = nullptr;
+    for (auto* button : m_page->findChildren<QToolButton*>())
+        if (button->accessibleName() == "Take further certificate 2 out") remove = button;
+    ASSERT_NE(remove, nullptr);
+    in<QLineEdit>(*m_page, "certificateNumber0")->setFocus();
+    in<QLineEdit>(*m_page, "certificateNumber0")->selectAll();
+    QTest::keyClicks(in<QLineEdit>(*m_page, "certificateNumber0"), "77-05");
+    QTest::mouseClick(remove, Qt::LeftButton);
+    test::handleQueued();
+    const auto left = named(name)->otherCertificates;
+    ASSERT_EQ(left.size(), 1U);
+    EXPECT_EQ(left[0].number, "77-05") << "what was being typed is kept";
 }
 
 TEST_F(Customers, allOfOneIsWrittenIntoAFolderOnce) {

@@ -25,6 +25,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTest>
+#include <QToolButton>
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -295,12 +296,40 @@ TEST_F(Places, aShopNamesItsWaysToBePaid) {
     EXPECT_EQ(ways()[4], (catalogue::WayToPay{"Market stall till", true}));
     type("payName4", "Card");
     EXPECT_EQ(ways()[4].name, "Market stall till") << "two of one name";
-    EXPECT_EQ(field("payName4")->text(), "Card") << "what was typed stays";
     auto* example = m_page->findChild<QLabel*>("coinExample");
     EXPECT_FALSE(example->isVisible());
     type("smallestCoin", "5");
+    EXPECT_EQ(field("payName4")->text(), "Card") << "what was typed stays";
     EXPECT_TRUE(example->isVisible());
     EXPECT_TRUE(example->text().contains("10.00")) << "5 typed for 5 cents: " << example->text().toStdString();
+}
+
+// A field that is hidden is done; what it then says is of rows that are gone.
+TEST_F(Places, aRowIsTakenOutWhileAnotherIsTyped) {
+    open<shop::ShopPage>();
+    click("payAdd");
+    const auto ways = [this] { return m_session->shop().waysToPay; };
+    auto* name = field("payName4");
+    name->setFocus();
+    name->selectAll();
+    QTest::keyClicks(name, "Voucher");
+    QToolButton* remove = nullptr;
+    for (auto* button : m_page->findChildren<QToolButton*>())
+        if (button->accessibleName() == "Take way to pay 4 out") remove = button;
+    ASSERT_NE(remove, nullptr);
+    QTest::mouseClick(remove, Qt::LeftButton);
+    test::handleQueued();
+    ASSERT_EQ(ways().size(), 4U);
+    EXPECT_EQ(ways()[0].name, "Cash");
+    EXPECT_EQ(ways()[3].name, "Voucher") << "what was typed is kept";
+    name = field("payName3");
+    name->setFocus();
+    name->selectAll();
+    QTest::keyClicks(name, "Token");
+    ASSERT_TRUE(m_session->undo()); // the rows are built anew under what is typed
+    test::handleQueued();
+    ASSERT_EQ(ways().size(), 5U);
+    EXPECT_EQ(ways()[0].name, "Cash");
 }
 
 TEST_F(Places, packingGoesByNumbersWithPiecesOrOrders) {

@@ -220,6 +220,14 @@ TEST(ContactPlan, aRenewedCertificateIsPutBesideTheOldOne) {
     EXPECT_EQ(rows[0].contact, read);
     rows = catalogue::planContacts({read}, {read});
     EXPECT_EQ(rows.at(0).fit, ContactFit::Known) << "nothing is put in twice";
+    auto cut = read;
+    cut.otherCertificates[0].expiresOn = day("2027-03-31");
+    rows = catalogue::planContacts({cut}, {read});
+    EXPECT_EQ(rows.at(0).fit, ContactFit::Known) << "an older list does not lengthen one that was cut short";
+    auto again = read;
+    again.otherCertificates[0] = {"1", "OHIO", day("2027-01-01"), {}};
+    rows = catalogue::planContacts({known}, {again});
+    EXPECT_EQ(rows.at(0).fit, ContactFit::Same) << "renewed under its number";
 }
 
 } // namespace

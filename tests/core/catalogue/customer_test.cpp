@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalogue/customer.h"
+#include "core/catalogue/reminder.h"
 
 #include <gtest/gtest.h>
 
@@ -18,7 +19,8 @@ Customer with(std::vector<Certificate> certificates) {
 
 std::vector<std::string> endingBy(const Customer& customer, const char* lastDay) {
     std::vector<std::string> numbers;
-    for (const auto& one : endingCertificates(customer, day(lastDay))) numbers.push_back(one.number);
+    for (const auto& one : endingCertificates(customer, day(lastDay).plusDays(-kCertificateEndsSoon)))
+        numbers.push_back(one.number);
     return numbers;
 }
 
@@ -55,9 +57,10 @@ TEST(Certificates, eachThatEndsIsNamedUnlessAnotherOfItsPlaceGoesOn) {
     EXPECT_EQ(endingBy(renewed, "2026-12-31"), Numbers{"2"});
     EXPECT_EQ(endingBy(renewed, "2027-12-31"), (Numbers{"2", "4"})) << "the new one is named in its turn";
     renewed.otherCertificates.back().issuedOn = day("2026-07-01");
-    EXPECT_EQ(endingBy(renewed, "2026-12-31"), Numbers{"2"}) << "from the day after on";
+    EXPECT_EQ(endingBy(renewed, "2026-07-20"), Numbers{"2"}) << "from the day after on";
     renewed.otherCertificates.back().issuedOn = day("2026-07-02");
-    EXPECT_EQ(endingBy(renewed, "2026-12-31"), (Numbers{"2", "1"})) << "a day is left without any";
+    EXPECT_EQ(endingBy(renewed, "2026-07-31"), (Numbers{"2", "1"})) << "a day will be left without any";
+    EXPECT_EQ(endingBy(renewed, "2026-08-01"), Numbers{"2"}) << "the new one is in force";
 }
 
 } // namespace sp::catalogue

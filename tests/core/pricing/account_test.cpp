@@ -263,7 +263,7 @@ TEST(Change, isGivenOfCashAtOnce) {
     EXPECT_EQ(entered(of(cents(10'000)), plain, Beyond::Refused, Tender::Cash).error().fault, idOf(Fault::PaidBeyond));
     EXPECT_EQ(entered(of(cents(10'000)), plain, Beyond::Change).error().fault, idOf(Fault::ChangeNotInCash));
     EXPECT_EQ(entered(of(cents(100)), owing({}, {}), Beyond::Change, Tender::Cash).error().fault,
-              idOf(Fault::PaidBeyond))
+              idOf(Fault::NothingLeftToPay))
         << "all of it would be change";
 }
 
