@@ -44,6 +44,8 @@ struct Environment {
     std::string actor;                                          ///< who works at this seat, for the change log
     /// Where the index of a book lies, by which its jobs are found; a folder that can be thrown away. Empty: nowhere.
     std::filesystem::path cacheFolder = {};
+    /// The shop's local day at a moment, as `today` is that of `now`. Left empty, days are those of UTC.
+    std::function<units::Date(std::chrono::system_clock::time_point)> dayOf = {};
 };
 
 /// The computer's own clock and user name.
@@ -82,6 +84,13 @@ struct GivenQuote {
     std::optional<units::Money> total; ///< none where it offers several choices
 
     friend bool operator==(const GivenQuote&, const GivenQuote&) = default;
+};
+
+/// A job that was handed over, and what of it changes what it earned.
+struct HandedOver {
+    QuoteSummary job;
+    units::Date day;         ///< the shop's local one, of the move to Collected that stands
+    std::int64_t papers = 0; ///< quotes and bills that were issued for it
 };
 
 /// A quote, whole. While `number` is empty it is a draft, priced with the book of today; once given it is sealed:
@@ -301,6 +310,9 @@ class Book {
     base::Result<std::vector<QuoteSummary>> quotes(std::string_view text, std::int64_t limit);
     /// As it is listed; nothing where it is not in the book.
     base::Result<std::optional<QuoteSummary>> summary(const base::Id& quote);
+    /// The jobs that were handed over from `from` to `to`, both counted, by day, then number. What was undone, and what
+    /// undo took back to Collected, moves no day.
+    base::Result<std::vector<HandedOver>> handedOver(units::Date from, units::Date to);
     /// Whether an index would help `find` and there is none, or one that is too far behind.
     bool wantsIndex();
     /// Makes the index of the book in `file` anew, in that folder, beside whoever has the book open: in any thread. It

@@ -55,6 +55,47 @@ bool isAsSealed(const pricing::PricedOrder& again, const records::OrderFigures& 
     return true;
 }
 
+/// The tax that each line holds of what the customer pays for it; none where that is not known any more.
+std::optional<std::vector<Money>> taxInside(const records::OrderFigures& sealed, const std::vector<Money>& paid,
+                                            const units::Currency& currency) {
+    if (sealed.tax.isZero() || sealed.total != sealed.subtotal) return std::vector<Money>(paid.size()); // on top
+    const bool isOneLine = std::ranges::count_if(paid, [](Money each) { return !each.isZero(); }) == 1;
+    const bool isOneRate = sealed.taxes.size() == 1 && sealed.taxes.front().on == sealed.subtotal;
+    if (!isOneLine && !isOneRate) return std::nullopt;
+    return units::apportion(sealed.tax, paid, currency);
+}
+
+/// From the sealed figures alone. None where these do not tell what each line was sold for and took: with taxes of
+/// several rates inside the prices, or the shop's own tax on several gifts.
+std::optional<Sold> soldAsSealed(const Quote& quote) {
+    if (!quote.result || quote.result->figures.lines.size() != quote.order.lines.size()) return std::nullopt;
+    const auto& sealed = quote.result->figures;
+    const auto& currency = quote.frozen->shop.currency;
+    std::vector<Money> paid;
+    for (const auto& line : sealed.lines) paid.push_back(line.charged);
+    const auto adjusted = units::apportion(sealed.rush - sealed.discount + sealed.minimumOrderCharge, paid, currency);
+    for (std::size_t i = 0; i < paid.size(); ++i) paid[i] += adjusted[i];
+    const auto tax = taxInside(sealed, paid, currency);
+    if (!tax) return std::nullopt;
+    Sold sold{.total = sealed.total, .income = sealed.total - sealed.tax, .lines = {}};
+    Money ownTax = sealed.cost;
+    Money net;
+    std::vector<std::size_t> gifts;
+    for (std::size_t i = 0; i < sealed.lines.size(); ++i) {
+        if (catalogue::isGivenAway(quote.order, quote.order.lines[i])) gifts.push_back(i);
+        auto& earned = sold.lines.emplace_back(earnedBy(sealed.lines[i], quote.order.lines[i]));
+        earned.income = paid[i] - (*tax)[i];
+        net += earned.income;
+        ownTax -= earned.cost;
+    }
+    if (net != sold.income) return std::nullopt;
+    if (ownTax.isZero()) return sold;
+    if (gifts.size() != 1 || ownTax.isNegative()) return std::nullopt;
+    sold.lines[gifts.front()].cost += ownTax;
+    sold.lines[gifts.front()].paidOut += ownTax;
+    return sold;
+}
+
 /// None where what it cost is not known.
 std::optional<Sold> soldBy(const Quote& quote, layout::FitMemo& fits) {
     const auto rules = quote.result ? quote.result->rules : catalogue::kFirstRulesVersion;
@@ -69,24 +110,25 @@ std::optional<Sold> soldBy(const Quote& quote, layout::FitMemo& fits) {
             sold.lines.push_back(earnedBy(again->lines[i], quote.order.lines[i]));
         return sold;
     }
-    if (!quote.result || quote.result->figures.lines.size() != quote.order.lines.size()) return std::nullopt;
-    const auto& sealed = quote.result->figures;
-    sold.total = sealed.total;
-    sold.income = sealed.total - sealed.tax;
-    for (std::size_t i = 0; i < sealed.lines.size(); ++i)
-        sold.lines.push_back(earnedBy(sealed.lines[i], quote.order.lines[i]));
-    return sold;
+    return soldAsSealed(quote);
 }
 
-/// Without tax: of the invoices, less what was credited.
-Money invoiced(const std::vector<IssuedBill>& bills) {
+/// Without the tax that is printed on them: of the invoices, less what was credited. None where there are none, or
+/// where they are not all that the job comes to: it was revised since, to more than was invoiced.
+std::optional<Money> invoiced(const std::vector<IssuedBill>& bills, Money comesTo) {
+    Money total;
     Money net;
+    bool isAny = false;
     for (const auto& bill : bills) {
         if (bill.kind == catalogue::PaperKind::Receipt) continue;
-        const Money part = pricing::wholeOf(bill.result.parts) - pricing::taxOf(bill.result.parts);
-        net += bill.kind == catalogue::PaperKind::Credit ? -part : part;
+        isAny = true;
+        const Money whole = pricing::wholeOf(bill.result.parts);
+        const Money part = whole - pricing::taxOf(bill.result.parts);
+        const bool isTakenBack = bill.kind == catalogue::PaperKind::Credit;
+        total += isTakenBack ? -whole : whole;
+        net += isTakenBack ? -part : part;
     }
-    return net;
+    return isAny && total == comesTo ? std::optional(net) : std::nullopt;
 }
 
 std::string designNameOf(const catalogue::OrderLine& line) {
@@ -101,8 +143,9 @@ figures::Answer answerTo(const QuoteSummary& job) {
 
 } // namespace
 
-Result<EarnedReader::Known> EarnedReader::read(Book& book, const QuoteSummary& job) {
-    Known known{job.number, job.choiceTaken, job.total, {}, false};
+Result<EarnedReader::Known> EarnedReader::read(Book& book, const HandedOver& handed) {
+    const auto& job = handed.job;
+    Known known{job.number, job.choiceTaken, job.total, handed.papers, {}, false};
     const auto quote = book.quote(job.id);
     if (!quote) return fail(quote.error());
     auto sold = quote->frozen ? soldBy(*quote, m_fits) : std::nullopt;
@@ -110,11 +153,9 @@ Result<EarnedReader::Known> EarnedReader::read(Book& book, const QuoteSummary& j
         known.isLeftOut = true;
         return known;
     }
-    if (job.total != sold->total) { // it comes to its invoices less its credit notes
-        const auto billing = book.billing(job.id);
-        if (!billing) return fail(billing.error());
-        sold->income = invoiced(billing->bills);
-    }
+    const auto billing = book.billing(job.id);
+    if (!billing) return fail(billing.error());
+    if (const auto net = invoiced(billing->bills, job.total.value_or(sold->total))) sold->income = *net;
     std::vector<Money> weights;
     for (const auto& line : sold->lines) weights.push_back(std::max(Money{}, line.income));
     const auto shares = units::inProportion(sold->income, std::move(weights));
@@ -140,23 +181,20 @@ Result<EarnedReader::Known> EarnedReader::read(Book& book, const QuoteSummary& j
 }
 
 Result<EarnedJobs> EarnedReader::earned(Book& book, units::Date from, units::Date to) {
-    Wanted wanted;
-    wanted.stage = Stage::Collected;
-    auto found = book.find(wanted);
-    if (!found) return fail(found.error());
-    std::erase_if(found->jobs, [&](const QuoteSummary& job) { return job.stageSince < from || to < job.stageSince; });
-    std::ranges::sort(found->jobs, {}, [](const QuoteSummary& job) { return std::tie(job.stageSince, job.number); });
+    const auto handed = book.handedOver(from, to);
+    if (!handed) return fail(handed.error());
     EarnedJobs earned;
-    for (const auto& job : found->jobs) {
+    for (const auto& one : *handed) {
+        const auto& job = one.job;
         auto known = m_known.find(job.id);
         if (known == m_known.end() || known->second.number != job.number || known->second.choice != job.choiceTaken ||
-            known->second.total != job.total) {
-            auto fresh = read(book, job);
+            known->second.total != job.total || known->second.papers != one.papers) {
+            auto fresh = read(book, one);
             if (!fresh) return fail(fresh.error());
             known = m_known.insert_or_assign(job.id, std::move(*fresh)).first;
         }
         if (known->second.isLeftOut) earned.leftOut.push_back(job.number);
-        for (const auto& line : known->second.lines) earned.lines.emplace_back(line).day = job.stageSince;
+        for (const auto& line : known->second.lines) earned.lines.emplace_back(line).day = one.day;
     }
     return earned;
 }

@@ -19,10 +19,10 @@ struct EarnedJobs {
 };
 
 /// Reads jobs as they were sealed, and remembers those that it has read: they do not change until something is
-/// invoiced, credited or revised. What a job was sold for is its invoices less what was credited, else what was agreed,
-/// without tax; its lines share that as their prices do. Cost is the sealed one. Own work and hours at the bench are
+/// invoiced, credited or revised. What a job was sold for is its invoices less what was credited, without the tax that is
+/// printed on them, else what was agreed, without tax; its lines share that as their prices do. Cost is the sealed one. Own work and hours at the bench are
 /// those that pricing the sealed inputs by their rules gives; where that does not reach what was sealed, they are not
-/// known.
+/// known; and where the sealed figures do not tell what each line was sold for and took, the job is left out.
 class EarnedReader {
   public:
     /// Handed over from `from` to `to`, both counted. Errors: the book's.
@@ -35,12 +35,13 @@ class EarnedReader {
     struct Known {
         std::string number;
         std::optional<std::int64_t> choice;
-        std::optional<units::Money> total; ///< an invoice or a credit note changes it
+        std::optional<units::Money> total;
+        std::int64_t papers = 0; ///< an invoice or a credit note changes what it was sold for
         std::vector<figures::EarnedLine> lines;
         bool isLeftOut = false;
     };
 
-    base::Result<Known> read(Book& book, const QuoteSummary& job);
+    base::Result<Known> read(Book& book, const HandedOver& handed);
 
     std::unordered_map<base::Id, Known> m_known;
     layout::FitMemo m_fits;

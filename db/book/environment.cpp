@@ -8,10 +8,10 @@
 namespace sp::db {
 
 Environment systemEnvironment() {
-    const auto today = [] {
-        const std::time_t now = std::time(nullptr);
+    const auto dayOf = [](std::chrono::system_clock::time_point moment) {
+        const std::time_t seconds = std::chrono::system_clock::to_time_t(moment);
         std::tm local{};
-        localtime_r(&now, &local);
+        localtime_r(&seconds, &local);
         const std::chrono::year_month_day day{std::chrono::year(local.tm_year + 1900),
                                               std::chrono::month(static_cast<unsigned>(local.tm_mon + 1)),
                                               std::chrono::day(static_cast<unsigned>(local.tm_mday))};
@@ -19,8 +19,9 @@ Environment systemEnvironment() {
     };
     const auto* user = getpwuid(getuid());
     return {.now = [] { return std::chrono::system_clock::now(); },
-            .today = today,
-            .actor = user == nullptr ? std::string("unknown") : std::string(user->pw_name)};
+            .today = [dayOf] { return dayOf(std::chrono::system_clock::now()); },
+            .actor = user == nullptr ? std::string("unknown") : std::string(user->pw_name),
+            .dayOf = dayOf};
 }
 
 } // namespace sp::db

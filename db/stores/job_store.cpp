@@ -279,6 +279,41 @@ std::vector<QuoteSummary> JobStore::listAsking(units::Date today) {
     return summariesOf(m_db.query(summaries() + filter, today));
 }
 
+std::vector<base::Id> JobStore::collectedSince(std::string_view moment) {
+    std::vector<base::Id> jobs;
+    auto rows = m_db.query("SELECT j.id FROM job j JOIN change h ON h.seq = j.change_seq WHERE j.stage = 'collected' "
+                           "AND j.deleted_at IS NULL AND h.at >= ? ORDER BY j.id",
+                           moment);
+    while (rows.step()) rows >> jobs.emplace_back();
+    return jobs;
+}
+
+std::vector<StageChange> JobStore::stageChanges(const base::Id& job) {
+    std::vector<std::pair<StageChange, sqlite::Digest>> rows;
+    {
+        auto row = m_db.query("SELECT kind, at, after FROM change WHERE entity = 'stage' AND entity_id = ? "
+                              "AND after IS NOT NULL ORDER BY seq",
+                              job);
+        while (row.step()) {
+            auto& [change, digest] = rows.emplace_back();
+            row >> change.kind >> change.at >> digest;
+        }
+    }
+    std::vector<StageChange> changes;
+    for (auto& [change, digest] : rows) {
+        auto mark = records::read<records::StageMark>(RecordStore(m_db).find(digest));
+        if (!mark) throwDamaged(m_db, base::fail(mark.error()));
+        change.after = *mark;
+        changes.push_back(std::move(change));
+    }
+    return changes;
+}
+
+std::string JobStore::changedAt(const base::Id& job) {
+    auto row = m_db.query("SELECT h.at FROM job j JOIN change h ON h.seq = j.change_seq WHERE j.id = ?", job);
+    return row.step() ? row.takeText() : std::string();
+}
+
 std::vector<QuoteSummary> JobStore::listOf(const base::Id& customer) {
     static const std::string filter =
         "AND (j.customer_id = ?1 OR j.customer_id IN (SELECT id FROM customer WHERE merged_into_id = ?1)) "

@@ -40,6 +40,13 @@ struct RevisionRow {
     catalogue::Order order;
 };
 
+/// A row of the change log about how far a job is.
+struct StageChange {
+    std::string kind; ///< "change", "undo", "redo"
+    std::string at;   ///< UTC
+    records::StageMark after;
+};
+
 /// Jobs, their revisions and the numbers they are given. An order is a record; beside it lie the columns by which jobs
 /// are listed and searched. Throws DbError; writes no change log.
 class JobStore {
@@ -75,6 +82,12 @@ class JobStore {
     /// The given ones that may ask for something: neither let go, nor lapsed before today, nor collected and paid.
     /// Newest first.
     std::vector<QuoteSummary> listAsking(units::Date today);
+    /// The collected ones that were changed last at that moment (UTC) or later, by their keys.
+    std::vector<base::Id> collectedSince(std::string_view moment);
+    /// All that was done to how far a job is, the first first.
+    std::vector<StageChange> stageChanges(const base::Id& job);
+    /// When its row was written last, UTC.
+    std::string changedAt(const base::Id& job);
     /// Those of a customer and of what was merged into it, the newest first.
     std::vector<QuoteSummary> listOf(const base::Id& customer);
 

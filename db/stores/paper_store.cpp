@@ -334,6 +334,11 @@ std::int64_t PaperStore::erasePersons(const base::Id& customer, const std::strin
     return static_cast<std::int64_t>(papers.size());
 }
 
+std::int64_t PaperStore::ofJob(const base::Id& job) {
+    auto row = m_db.query("SELECT count(*) FROM paper WHERE job_id = ?", job);
+    return row.step() ? row.takeInteger() : 0;
+}
+
 std::int64_t PaperStore::countOf(const base::Id& customer) {
     auto row = m_db.query("SELECT count(*) FROM paper p JOIN job j ON j.id = p.job_id WHERE j.customer_id = ?1 "
                           "OR j.customer_id IN (SELECT id FROM customer WHERE merged_into_id = ?1)",

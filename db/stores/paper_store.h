@@ -87,6 +87,8 @@ class PaperStore {
     std::optional<records::SealedPerson> personOf(const std::string& digest);
     /// Keeps who a paper is for, apart from all else; gives the digest.
     std::string savePerson(const records::SealedPerson& person, const std::string& at);
+    /// How many papers were issued for a job.
+    std::int64_t ofJob(const base::Id& job);
     /// How many papers were issued for that customer and for what was merged into it.
     std::int64_t countOf(const base::Id& customer);
     /// Takes out who the papers of that entry were for, from quotes and bills; gives how many papers it was. All else
