@@ -155,6 +155,8 @@ class Figures {
         const auto name = nameOf(group, by);
         auto row = json(group.earned, group);
         row["name"] = name;
+        if (by == By::Design || by == By::Customer || by == By::Blank)
+            row["id"] = group.key.isNone() ? Json(nullptr) : Json(group.key.text());
         m_groups.push_back(std::move(row));
         addRow(name.empty() ? "-" : name, group);
     }

@@ -9,6 +9,9 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
+#include <map>
+#include <string>
+
 using namespace sp;
 using Json = nlohmann::json;
 using testing::HasSubstr;
@@ -77,6 +80,28 @@ TEST_F(FiguresVerb, saysWhatBecameOfQuotesAndHowFarAMonthIsCarried) {
     EXPECT_EQ(micros(even["fixed_per_month"]), overhead.micros());
     EXPECT_EQ(micros(even["to_go"]),
               std::max<std::int64_t>(0, micros(even["fixed_per_month"]) - micros(even["contribution"])));
+}
+
+TEST_F(FiguresVerb, namesThingsByTheirIdsToo) {
+    std::map<std::string, std::string> names;
+    {
+        const auto open = db::Book::open(m_book, m_clock.environment()); // while it is open the verb finds it taken
+        const auto designs = (*open)->designs().value();
+        const auto customers = (*open)->customers().value();
+        for (const auto& design : designs) names[design.id.text()] = design.name;
+        for (const auto& customer : customers) names[customer.id.text()] = customer.name;
+    }
+    for (const auto* by : {"design", "customer"}) {
+        int known = 0;
+        const auto told = figures({"--by", by});
+        for (const auto& group : told["groups"]) {
+            if (group["id"].is_null()) continue; // a charge, or nobody
+            EXPECT_EQ(names[group["id"].get<std::string>()], group["name"].get<std::string>());
+            ++known;
+        }
+        EXPECT_GT(known, 1) << by;
+    }
+    EXPECT_FALSE(figures({"--by", "month"})["groups"][0].contains("id"));
 }
 
 TEST_F(FiguresVerb, refusesWhatItCannotTell) {
