@@ -33,8 +33,9 @@ auto markOf(const Group& group) {
     return std::tuple(group.begins, group.quantities.from, group.key, group.key.isNone() ? group.name : std::string());
 }
 
-void add(Group& group, const EarnedLine& line) {
+void add(Group& group, const EarnedLine& line, std::size_t place) {
     group.earned += line.earned;
+    group.lines.push_back(place);
     if (group.jobs.empty() || group.jobs.back() != line.number) group.jobs.push_back(line.number);
 }
 
@@ -77,13 +78,14 @@ std::vector<Group> split(std::span<const EarnedLine> lines, By by, std::span<con
     const auto spans = spansFrom(begins);
     std::vector<Group> groups;
     std::map<decltype(markOf(Group{})), std::size_t> places;
-    for (const auto& line : lines) {
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const auto& line = lines[i];
         auto begun = begunBy(line, by, spans);
         const auto [place, isNew] = places.emplace(markOf(begun), groups.size());
         if (isNew) groups.push_back(begun);
         auto& group = groups[place->second];
         group.name = std::move(begun.name);
-        add(group, line);
+        add(group, line, i);
     }
     switch (by) {
     case By::Month:
@@ -98,8 +100,19 @@ std::vector<Group> split(std::span<const EarnedLine> lines, By by, std::span<con
 
 Group together(std::span<const EarnedLine> lines) {
     Group all;
-    for (const auto& line : lines) add(all, line);
+    for (std::size_t i = 0; i < lines.size(); ++i) add(all, lines[i], i);
     return all;
+}
+
+std::vector<JobPart> jobsIn(const Group& group, std::span<const EarnedLine> lines) {
+    std::vector<JobPart> jobs;
+    for (const auto place : group.lines) {
+        const auto& line = lines[place];
+        if (jobs.empty() || jobs.back().number != line.number)
+            jobs.push_back({line.job, line.number, line.customerName, line.day, {}});
+        jobs.back().earned += line.earned;
+    }
+    return jobs;
 }
 
 } // namespace sp::figures

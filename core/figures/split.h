@@ -29,7 +29,17 @@ struct Group {
     std::string name;        ///< the newest of it; empty: without any
     QuantitySpan quantities; ///< by quantity
     Earned earned;
-    std::vector<std::string> jobs; ///< their numbers, each once, in the order of the lines
+    std::vector<std::string> jobs;  ///< their numbers, each once, in the order of the lines
+    std::vector<std::size_t> lines; ///< their places among the lines that were split, rising
+};
+
+/// What of a job is in a group.
+struct JobPart {
+    base::Id job;
+    std::string number;
+    std::string customerName;
+    units::Date day;
+    Earned earned;
 };
 
 /// The spans that begin at these quantities, one piece or more, in any order: "1 to 11", "12 to 23", "24 and more".
@@ -40,6 +50,9 @@ std::vector<QuantitySpan> spansFrom(std::span<const units::Count> begins);
 /// `begins` are the spans of quantities. A thing without a key is known by its name. The lines of a job stand one after
 /// another, jobs by the day they were handed over. Throws base::Overflow.
 std::vector<Group> split(std::span<const EarnedLine> lines, By by, std::span<const units::Count> begins);
+
+/// The jobs of a group of these lines, in their order; they add up to it. Throws base::Overflow.
+std::vector<JobPart> jobsIn(const Group& group, std::span<const EarnedLine> lines);
 
 /// All of them together. Throws base::Overflow.
 Group together(std::span<const EarnedLine> lines);

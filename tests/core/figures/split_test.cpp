@@ -196,4 +196,25 @@ TEST(Split, comesToTheWholeBesideTheOrderItIsIn) {
     }
 }
 
+TEST(Split, opensToJobsThatAddUpToEachGroup) {
+    const std::vector<EarnedLine> lines = {lineOf("2026-0001", "2026-11-02", "Lantern", 10, 100, 60, 50),
+                                           lineOf("2026-0001", "2026-11-02", "Crest", 4, 40, 30, 20),
+                                           lineOf("2026-0001", "2026-11-02", "Lantern", 2, 20, 10, 10),
+                                           lineOf("2026-0002", "2026-11-03", "Lantern", 6, 60, 40, 30)};
+    for (const auto by : kEvery)
+        for (const auto& group : figures::split(lines, by, {})) {
+            Earned sum;
+            std::vector<std::string> numbers;
+            for (const auto& job : figures::jobsIn(group, lines)) {
+                sum += job.earned;
+                numbers.push_back(job.number);
+            }
+            EXPECT_EQ(sum, group.earned);
+            EXPECT_EQ(numbers, group.jobs);
+        }
+    const auto lantern = figures::split(lines, By::Design, {});
+    for (const auto& group : lantern)
+        if (group.name == "Lantern") { EXPECT_EQ(figures::jobsIn(group, lines).front().earned.income, money(120)); }
+}
+
 } // namespace
