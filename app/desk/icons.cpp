@@ -19,6 +19,7 @@ QString fileOf(Icon which) {
     case Icon::Buying: name = "buying"; break;
     case Icon::Jobs: name = "jobs"; break;
     case Icon::Customers: name = "customers"; break;
+    case Icon::Figures: name = "figures"; break;
     case Icon::Shop: name = "shop"; break;
     case Icon::FirstSteps: name = "first_steps"; break;
     case Icon::TurnOver: name = "turn_over"; break;

@@ -17,6 +17,7 @@ enum class Icon {
     Jobs,
     Bench,
     Customers,
+    Figures,
     Shop,
     FirstSteps,
     TurnOver,
