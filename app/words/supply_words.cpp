@@ -102,6 +102,18 @@ Source sourceOf(supply::Fault fault) {
     case TooManyRows:
         return {QT_TRANSLATE_NOOP(
             "Supply", "In line %1 of “%2” the number of rows is larger than a price list has; choose another file.")};
+    case SampleOutOfRange:
+        return {QT_TRANSLATE_NOOP("Supply",
+                                  "The sample must be 1 to 1,000,000 things and weigh something: count some and "
+                                  "weigh them without the tray.")};
+    case WeightOutOfRange:
+        return {QT_TRANSLATE_NOOP("Supply", "A weight must be a number of grams from 0 to 1,000,000: change %1.")};
+    case WeightBelowTare:
+        return {QT_TRANSLATE_NOOP("Supply", "%1 g on the scale is less than the %2 g of the empty tray: weigh again.")};
+    case ScaleTooCoarse:
+        return {QT_TRANSLATE_NOOP("Supply", "A scale in steps of %1 g cannot weigh a sample of %2 g: count a larger "
+                                            "sample.")};
+    case WeighedTooMany: return {QT_TRANSLATE_NOOP("Supply", "That would be more than %1 things: check the weights.")};
     }
     return {};
 }

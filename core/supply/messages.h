@@ -51,7 +51,12 @@ namespace sp::supply {
     X(StoneGone, NotFound)                                                                                             \
     X(BaseGone, NotFound)                                                                                              \
     X(EmptyOrder, Missing)                                                                                             \
-    X(TooManyRows, TooLarge)
+    X(TooManyRows, TooLarge)                                                                                           \
+    X(SampleOutOfRange, OutOfRange)                                                                                    \
+    X(WeightOutOfRange, OutOfRange)                                                                                    \
+    X(WeightBelowTare, Invalid)                                                                                        \
+    X(ScaleTooCoarse, Invalid)                                                                                         \
+    X(WeighedTooMany, TooLarge)
 
 // Why a row of a price list is not taken, what is odd about packs, and why there is no plan.
 #define SP_SUPPLY_NOTES(X)                                                                                             \
