@@ -92,6 +92,7 @@ namespace sp::db {
     X(CountsUnreadable, Invalid)                                                                                       \
     X(NothingMoved, Invalid)                                                                                           \
     X(CostOfWhatGoesOut, Invalid)                                                                                      \
+    X(KindOfOtherWay, Invalid)                                                                                         \
     X(ThingGone, NotFound)                                                                                             \
     X(NothingToRemove, NotFound)                                                                                       \
     X(NameOfAnother, Conflict)                                                                                         \
@@ -120,6 +121,7 @@ namespace sp::db {
     X(PictureTooLarge, Invalid)                                                                                        \
     X(NotOnShelf, Invalid)                                                                                             \
     X(ShelfTooFull, Invalid)                                                                                           \
+    X(CountOutOfRange, Invalid)                                                                                        \
     X(NoLongerOnShelf, Conflict)                                                                                       \
     X(QuoteUnknown, NotFound)                                                                                          \
     X(NoQuoteNumbered, NotFound)                                                                                       \

@@ -255,8 +255,23 @@ class Season {
             if (auto ok = pay(quote, paid); !ok) return ok;
         if (!job.revisedLines.empty())
             if (auto ok = revise(quote, job); !ok) return ok;
-        for (const auto stage : stages)
+        for (const auto stage : stages) {
+            if (auto ok = restock(id, stage); !ok) return ok;
             if (auto ok = m_book.setStage(id, stage); !ok) return ok;
+        }
+        return {};
+    }
+
+    /// A delivery of what the job is about to use, so that the shelf is what it was when the book was begun.
+    Done restock(const base::Id& job, Stage stage) {
+        const auto use = m_book.useAt(job, stage);
+        if (!use) return fail(use.error());
+        for (const auto* takes : {&use->used, &use->lacks})
+            for (const auto& take : *takes)
+                if (auto ok = m_book.moveStock(
+                        {{}, take.material, take.count, {}, "delivery", {}, db::records::MoveKind::Bought, {}});
+                    !ok)
+                    return ok;
         return {};
     }
 

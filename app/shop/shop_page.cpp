@@ -174,6 +174,10 @@ void ShopPage::buildRates() {
                                       {tr("always, one at least"), catalogue::Spares::Always},
                                       {tr("never"), catalogue::Spares::Never}},
                                      kAt<&Shop::rates, &ShopRates::spares>);
+    m_shop.choice<catalogue::UsedWhen>(card, tr("Supplies leave the shelf"), "usedWhen",
+                                       {{tr("when a job is ready"), catalogue::UsedWhen::Ready},
+                                        {tr("when it is begun"), catalogue::UsedWhen::Making}},
+                                       kAt<&Shop::usedWhen>);
     m_shop.value<desk::MoneyField>(card, tr("Replacing a garment"), "garmentAllowance",
                                    kAt<&Shop::rates, &ShopRates::garmentAllowance>, tr("a customer’s own, spoiled"));
 }

@@ -8,6 +8,7 @@
 #include "app/supplies/colour_words.h"
 #include "app/supplies/pack_rows.h"
 #include "app/supplies/size_rows.h"
+#include "app/words/shelf_words.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 #include "core/catalogue/stone_size.h"
@@ -22,6 +23,7 @@ using catalogue::MaterialKind;
 using catalogue::SheetTraits;
 using catalogue::StoneTraits;
 using catalogue::fields::fieldOf;
+using db::records::MoveKind;
 
 MaterialCard::MaterialCard(SuppliesPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
@@ -184,7 +186,7 @@ QWidget* MaterialCard::buildShelf() {
     column->addLayout(grid);
     m_amount = new desk::CountField(m_formatter, this);
     m_amount->setEmptyAllowed(true);
-    m_amount->setRange(units::Count::of(1), units::Count::of(1'000'000'000));
+    m_amount->setRange(units::Count::of(0), units::Count::of(1'000'000'000));
     m_cost = new desk::MoneyField(m_formatter, this);
     m_cost->setEmptyAllowed(true);
     box(grid, tr("How man&y"), m_amount, "shelfAmount");
@@ -193,23 +195,51 @@ QWidget* MaterialCard::buildShelf() {
     auto* out = new QPushButton(tr("Take out"), part);
     in->setObjectName(QStringLiteral("countIn"));
     out->setObjectName(QStringLiteral("takeOut"));
+    auto* all = new QPushButton(tr("That is all there is"), part);
+    all->setObjectName(QStringLiteral("countShelf"));
+    all->setToolTip(tr("So many were counted; the difference is booked"));
     grid->add(new desk::BesideFields(in, part));
+    grid->add(new desk::BesideFields(all, part));
+    m_outAs = new QComboBox(part);
+    m_outAs->addItem(tr("used"), static_cast<int>(MoveKind::Used));
+    m_outAs->addItem(tr("lost"), static_cast<int>(MoveKind::Lost));
+    m_outAs->addItem(tr("spoiled"), static_cast<int>(MoveKind::Spoiled));
+    m_outAs->addItem(tr("returned"), static_cast<int>(MoveKind::Returned));
+    box(grid, tr("What goes out is"), m_outAs, "outAs");
+    m_reason = new desk::WordField(m_formatter, {}, part);
+    m_reason->setEmptyAllowed(true);
+    box(grid, tr("Reason"), m_reason, "shelfReason", 2)->setRemark(tr("as you say it; may stay empty"));
     grid->add(new desk::BesideFields(out, part));
-    connect(in, &QPushButton::clicked, this, [this] { moveShelf(true); });
-    connect(out, &QPushButton::clicked, this, [this] { moveShelf(false); });
+    connect(in, &QPushButton::clicked, this, [this] {
+        moveShelf([this](std::int64_t amount) {
+            const auto cost = *m_cost->optionalValue();
+            return m_presenter.move(amount, cost ? MoveKind::Bought : MoveKind::Counted, cost, m_reason->words());
+        });
+    });
+    connect(out, &QPushButton::clicked, this, [this] {
+        moveShelf([this](std::int64_t amount) {
+            const auto kind = static_cast<MoveKind>(m_outAs->currentData().toInt());
+            return m_presenter.move(-amount, kind, std::nullopt, m_reason->words());
+        });
+    });
+    connect(all, &QPushButton::clicked, this, [this] {
+        moveShelf([this](std::int64_t amount) { return m_presenter.count(amount, m_reason->words()); });
+    });
     return part;
 }
 
-void MaterialCard::moveShelf(bool in) {
+void MaterialCard::moveShelf(const std::function<QString(std::int64_t)>& work) {
     const auto amount = m_amount->value();
-    const auto cost = m_cost->optionalValue();
-    if (!amount || !cost) {
+    if (!amount || !m_cost->optionalValue()) {
         m_amount->setOuterProblem(amount ? QString() : tr("Type how many first."));
         return;
     }
-    const auto problem = m_presenter.move(in ? amount->value() : -amount->value(), in ? *cost : std::nullopt);
+    const auto problem = work(amount->value());
     m_amount->setRaw(problem.isEmpty() ? QString() : m_amount->text());
-    if (problem.isEmpty()) m_cost->setRaw({});
+    if (problem.isEmpty()) {
+        m_cost->setRaw({});
+        m_reason->setRaw({});
+    }
     m_amount->setOuterProblem(problem);
 }
 
@@ -245,6 +275,7 @@ void MaterialCard::load() {
         desk::discardAllEdits(*this);
         m_amount->setRaw({});
         m_cost->setRaw({});
+        m_reason->setRaw({});
     }
     const auto kind = material->kind;
     m_stone->setVisible(kind == MaterialKind::Stone);
@@ -259,7 +290,9 @@ void MaterialCard::load() {
     m_nothing->setChecked(material->meantAsNothing);
     m_fixed->setEnabled(material->basis == catalogue::PriceBasis::Fixed);
     m_packs->load();
-    m_onHand->setText(tr("%1 on the shelf").arg(m_formatter.count(units::Count::of(m_presenter.onShelf()))));
+    m_onHand->setText(words::shelfSentence(m_presenter.onShelf(material->id), [this](std::int64_t count) {
+        return m_formatter.count(units::Count::of(count));
+    }));
 }
 
 } // namespace sp::supplies

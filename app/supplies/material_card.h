@@ -12,6 +12,8 @@
 #include <QComboBox>
 #include <QWidget>
 
+#include <functional>
+
 namespace sp::supplies {
 
 class ColourButton;
@@ -34,7 +36,8 @@ class MaterialCard : public QWidget {
     QWidget* buildShelf();
     void loadStone(const catalogue::Material& material);
     void loadSheet(const catalogue::Material& material);
-    void moveShelf(bool in);
+    /// What is done with the number that was typed; `work` says what is wrong, or nothing.
+    void moveShelf(const std::function<QString(std::int64_t)>& work);
     desk::FieldBox* box(desk::FlowGrid* grid, const QString& label, QWidget* field, const char* name, int span = 1);
     template<class Field, class Put>
     void saveWith(Field* field, Put put);
@@ -70,6 +73,8 @@ class MaterialCard : public QWidget {
     desk::TextLabel* m_onHand = nullptr;
     desk::CountField* m_amount = nullptr;
     desk::MoneyField* m_cost = nullptr;
+    QComboBox* m_outAs = nullptr;
+    desk::WordField* m_reason = nullptr;
 };
 
 } // namespace sp::supplies

@@ -13,6 +13,7 @@
 #include "app/supplies/price_list_dialog.h"
 #include "app/supplies/supplier_card.h"
 #include "app/words/names.h"
+#include "app/words/shelf_words.h"
 
 #include <QHBoxLayout>
 #include <QMenu>
@@ -111,10 +112,10 @@ void SuppliesPage::focusName() {
 }
 
 QString SuppliesPage::detailOf(const catalogue::Material& material) {
-    auto& session = m_presenter.session();
-    const auto found = session.shelf().find(material.id);
-    const auto there = found == session.shelf().end() ? 0 : found->second;
-    return tr("%1 · %2 on the shelf").arg(words::nameOf(material.kind), m_formatter.count(units::Count::of(there)));
+    const auto shelf = words::shelfSentence(m_presenter.onShelf(material.id), [this](std::int64_t count) {
+        return m_formatter.count(units::Count::of(count));
+    });
+    return tr("%1 · %2").arg(words::nameOf(material.kind), shelf);
 }
 
 std::vector<desk::StoneListRow> SuppliesPage::rows(const QString& wanted, const base::Id& kept) {

@@ -24,6 +24,7 @@ QString sentenceOf(const base::Result<T>& result) {
 SuppliesPresenter::SuppliesPresenter(session::BookSession& session, QObject* parent)
     : QObject(parent)
     , m_session(session) {
+    connect(&m_session, &session::BookSession::changed, this, [this] { m_shelf.reset(); });
     connect(&m_session, &session::BookSession::changed, this, &SuppliesPresenter::changed);
     if (!m_session.materials().empty()) m_current = m_session.materials().front().id;
 }
@@ -46,9 +47,14 @@ std::vector<catalogue::Pack> SuppliesPresenter::packs() {
     return own;
 }
 
-std::int64_t SuppliesPresenter::onShelf() {
-    const auto found = m_session.shelf().find(m_current);
-    return found == m_session.shelf().end() ? 0 : found->second;
+db::OnShelf SuppliesPresenter::onShelf(const base::Id& material) {
+    if (!m_shelf) {
+        auto shelf = m_session.read([this](db::Book& book) { return db::readShelf(book, m_bench); });
+        m_shelf = shelf ? std::move(*shelf) : db::ShelfState{};
+        if (!shelf)
+            for (const auto& [id, count] : m_session.shelf()) m_shelf->materials[id].onHand = count;
+    }
+    return m_shelf->of(material);
 }
 
 void SuppliesPresenter::open(const base::Id& thing) {
@@ -204,10 +210,15 @@ QString SuppliesPresenter::remove() {
     return {};
 }
 
-QString SuppliesPresenter::move(std::int64_t amount, std::optional<units::Money> cost) {
+QString SuppliesPresenter::move(std::int64_t amount, db::records::MoveKind kind, std::optional<units::Money> cost,
+                                const std::string& reason) {
+    const db::records::StockMove move{{}, m_current, amount, cost, reason, {}, kind, {}};
+    return sentenceOf(m_session.attempt([&](db::Book& book) { return book.moveStock(move); }));
+}
+
+QString SuppliesPresenter::count(std::int64_t counted, const std::string& reason) {
     const auto id = m_current;
-    const auto note = amount < 0 ? "taken out" : "counted in";
-    return sentenceOf(m_session.attempt([&](db::Book& book) { return book.moveStock(id, amount, cost, note); }));
+    return sentenceOf(m_session.attempt([&](db::Book& book) { return book.countShelf(id, counted, reason); }));
 }
 
 } // namespace sp::supplies

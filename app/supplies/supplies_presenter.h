@@ -3,6 +3,7 @@
 
 #include "app/session/book_session.h"
 #include "core/supply/kit_yield.h"
+#include "db/book/shelf_state.h"
 
 #include <QObject>
 #include <QString>
@@ -29,7 +30,8 @@ class SuppliesPresenter : public QObject {
     base::Result<supply::YieldAnswer> kitMakes();
     /// The packs of the open material, as the book lists them.
     std::vector<catalogue::Pack> packs();
-    std::int64_t onShelf();
+    /// What is there of a material and promised of it; as it was where the book cannot be read now.
+    db::OnShelf onShelf(const base::Id& material);
     void open(const base::Id& thing);
 
     QString edit(const std::function<void(catalogue::Material&)>& work);
@@ -49,7 +51,12 @@ class SuppliesPresenter : public QObject {
     void removePack(const base::Id& pack);
     /// Takes the open thing out. Empty when that was done, else the sentence.
     QString remove();
-    QString move(std::int64_t amount, std::optional<units::Money> cost);
+    /// Books so many of the open material in (positive) or out, for the reason that was typed; `kind` is what it was.
+    /// Empty when that was done, else the sentence.
+    QString move(std::int64_t amount, db::records::MoveKind kind, std::optional<units::Money> cost,
+                 const std::string& reason);
+    /// So many of it were counted. Empty when the difference is booked, else the sentence.
+    QString count(std::int64_t counted, const std::string& reason);
 
   Q_SIGNALS:
     void opened();
@@ -61,6 +68,8 @@ class SuppliesPresenter : public QObject {
 
     session::BookSession& m_session;
     base::Id m_current;
+    db::BenchReader m_bench;
+    std::optional<db::ShelfState> m_shelf; ///< until the book changes
 };
 
 } // namespace sp::supplies

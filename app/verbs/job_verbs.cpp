@@ -2,6 +2,7 @@
 #include "app/verbs/verb_kit.h"
 #include "app/words/names.h"
 #include "app/words/payment_words.h"
+#include "app/words/shelf_words.h"
 #include "app/words/sources.h"
 #include "core/units/text.h"
 #include "db/messages.h"
@@ -129,24 +130,57 @@ Outcome payment(const Arguments& arguments, const Helpers& helpers, int sign) {
     return answerAccount(arguments, **book, *quote, *paid, sign);
 }
 
+/// What was taken off the shelf.
+struct SaidOfShelf {
+    Json used = Json::array();
+    Json lacks = Json::array();
+    std::string text; ///< what it lacks
+};
+
+base::Result<SaidOfShelf> saidOf(db::Book& book, const db::ShelfUse& use) {
+    const auto materials = book.materials();
+    if (!materials) return base::fail(materials.error());
+    const auto nameOf = [&](const base::Id& id) {
+        const auto found = std::ranges::find(*materials, id, &catalogue::Material::id);
+        return found == materials->end() ? id.text() : found->name;
+    };
+    SaidOfShelf said;
+    for (const auto& take : use.used) said.used.push_back({{"name", nameOf(take.material)}, {"count", take.count}});
+    for (const auto& lack : use.lacks) said.lacks.push_back({{"name", nameOf(lack.material)}, {"count", lack.count}});
+    const auto sentences = words::lackSentences(
+        use, [&](const base::Id& id) { return QString::fromStdString(nameOf(id)); },
+        [](std::int64_t count) { return QString::number(count); });
+    for (const auto& sentence : sentences) said.text += sentence.toStdString() + "\n";
+    return said;
+}
+
 Outcome moveTo(const Arguments& arguments, const Helpers& helpers, Stage stage) {
     auto book = openBook(arguments, helpers);
     if (!book) return refused(book.error());
     const auto quote = quoteOf(arguments, **book);
     if (!quote) return refused(quote.error());
+    base::Result<db::ShelfUse> use;
     const auto move = [&]() -> base::Done {
         if (const auto choice = arguments.value("--choice")) {
             const auto number = units::parseCount(*choice);
             if (!number) return base::fail(number.error());
             if (auto taken = (*book)->takeChoice(quote->id, number->value() - 1); !taken) return taken;
         }
+        use = (*book)->useAt(quote->id, stage);
+        if (!use) return base::fail(use.error());
         return (*book)->setStage(quote->id, stage);
     };
     const auto done = (*book)->batch(base::say(db::Note::StageOf, quote->number), move);
     if (!done) return refused(done.error());
     const auto word = words::nameOf(stage).toStdString();
-    return answer(arguments, {{"number", quote->number}, {"stage", words::sourceOf(stage).text}},
-                  line(QT_TRANSLATE_NOOP("App", "%1: %2."), quote->number, word));
+    const auto shelf = saidOf(**book, *use);
+    if (!shelf) return refused(shelf.error());
+    return answer(arguments,
+                  {{"number", quote->number},
+                   {"stage", words::sourceOf(stage).text},
+                   {"used", shelf->used},
+                   {"lacks", shelf->lacks}},
+                  line(QT_TRANSLATE_NOOP("App", "%1: %2."), quote->number, word) + shelf->text);
 }
 
 } // namespace

@@ -73,6 +73,8 @@ Outcome payVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome refundVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome owedVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome benchVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome shelfVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome countInVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome promiseVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome todayVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome repeatVerb(const Arguments& arguments, const Helpers& helpers);

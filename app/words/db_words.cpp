@@ -181,6 +181,10 @@ Source sourceOf(db::Fault fault) {
     case NothingMoved: return {QT_TRANSLATE_NOOP("Db", "%1 is nothing; type how many came in or went out.")};
     case CostOfWhatGoesOut:
         return {QT_TRANSLATE_NOOP("Db", "%1 belongs to what comes in; leave it out for what goes out.")};
+    case KindOfOtherWay:
+        return {QT_TRANSLATE_NOOP("Db",
+                                  "%1 does not fit: what is bought comes in, and what is used, lost or spoiled goes "
+                                  "out; check the sign of the amount.")};
     case ThingGone: return {QT_TRANSLATE_NOOP("Db", "The %1 “%2” is no longer in the book; add it anew.")};
     case NothingToRemove:
         return {QT_TRANSLATE_NOOP("Db", "This %1 is no longer in the book; there is nothing to remove.")};
@@ -236,6 +240,8 @@ Source sourceOf(db::Fault fault) {
         return {QT_TRANSLATE_NOOP("Db", "Only %1 of “%2” are on the shelf; count it and book what is there first.")};
     case ShelfTooFull:
         return {QT_TRANSLATE_NOOP("Db", "There would be more than %1 of “%2” on the shelf; check the amount.")};
+    case CountOutOfRange:
+        return {QT_TRANSLATE_NOOP("Db", "So many of “%1” cannot be counted; type a number from 0 to %2.")};
     case NoLongerOnShelf:
         return {QT_TRANSLATE_NOOP("Db", "These things are no longer on the shelf; count it and book what is there.")};
     case QuoteUnknown:

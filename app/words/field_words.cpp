@@ -113,6 +113,9 @@ Source sourceOf(catalogue::fields::Term term) {
     case MeantAsNothing: return {QT_TRANSLATE_NOOP("Terms", "what is meant to cost nothing")};
     case Moment: return {QT_TRANSLATE_NOOP("Terms", "moment")};
     case MoreForLessOnTheSheet: return {QT_TRANSLATE_NOOP("Terms", "more for less on the sheet")};
+    case KindOfMovement: return {QT_TRANSLATE_NOOP("Terms", "what the movement was")};
+    case JobItIsFor: return {QT_TRANSLATE_NOOP("Terms", "job it was for")};
+    case WhenSuppliesAreUsed: return {QT_TRANSLATE_NOOP("Terms", "when supplies count as used")};
     case MovementItTakesBack: return {QT_TRANSLATE_NOOP("Terms", "movement it takes back")};
     case Name: return {QT_TRANSLATE_NOOP("Terms", "name")};
     case NameOfASize: return {QT_TRANSLATE_NOOP("Terms", "name of a size")};

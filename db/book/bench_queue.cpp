@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/book/bench_queue.h"
 
+#include "core/needs/still_taken.h"
 #include "core/scheduling/messages.h"
 
 #include <algorithm>
@@ -68,6 +69,13 @@ BenchWork benchWorkOf(const catalogue::Order& order, const catalogue::PriceBook&
 std::size_t BenchQueue::firstUnknown() const {
     const auto found = std::ranges::find_if(entries, [](const auto& entry) { return entry.work.whyNone.has_value(); });
     return static_cast<std::size_t>(found - entries.begin());
+}
+
+std::unordered_map<base::Id, std::int64_t> BenchQueue::promised() const {
+    std::unordered_map<base::Id, std::int64_t> promised;
+    for (const auto& entry : entries)
+        for (const auto& take : entry.work.takes) promised[take.material] += take.count;
+    return promised;
 }
 
 Result<scheduling::BenchPlan> BenchQueue::plan() const {
@@ -157,6 +165,8 @@ Result<BenchQueue> BenchReader::read(Book& book) {
     if (!leadDays) return fail(leadDays.error());
     auto sets = book.setsThere();
     if (!sets) return fail(sets.error());
+    const auto taken = book.takenForOpenJobs();
+    if (!taken) return fail(taken.error());
     auto open = openJobs(book);
     if (!open) return fail(open.error());
     BenchQueue queue;
@@ -167,6 +177,8 @@ Result<BenchQueue> BenchReader::read(Book& book) {
     for (auto& job : *open) {
         auto entry = entryOf(book, std::move(job), queue.sets);
         if (!entry) return fail(entry.error());
+        if (const auto own = taken->find(entry->job.id); own != taken->end())
+            entry->work.takes = needs::stillTaken(entry->work.takes, own->second);
         if (entry->job.stage == Stage::InProduction) queue.supplies.take(entry->work.takes);
         queue.entries.push_back(std::move(*entry));
     }

@@ -35,7 +35,7 @@ struct BenchAnswer {
 /// A job that is agreed or being made.
 struct BenchEntry {
     QuoteSummary job;
-    BenchWork work;
+    BenchWork work;                ///< what it takes without what was taken off the shelf for it
     units::Money depositLeft = {}; ///< of one that is agreed; it is planned as if that came today
     bool isShort = false; ///< it lacks something of which nobody knows when it comes, and is planned as if it were here
 };
@@ -53,6 +53,8 @@ struct BenchQueue {
     /// The first of them whose work is not known: when it and those after it are ready is not known either. Their
     /// number where there is none.
     std::size_t firstUnknown() const;
+    /// What all of them still take together of each material, as far as that is known.
+    std::unordered_map<base::Id, std::int64_t> promised() const;
     /// What the plan of the queue is, as far as it is known. Errors: as scheduling::planOf.
     base::Result<scheduling::BenchPlan> plan() const;
     /// For an order that is not among them: what can be promised when it is agreed to today and stands in the queue by
@@ -68,9 +70,10 @@ struct BenchQueue {
     std::vector<std::optional<units::Date>> starts(const std::vector<needs::MaterialTake>& asked) const;
 };
 
-/// Reads the queue, and remembers the work of quotes that were given: it does not change. A job that is being made has
-/// its supplies, which are taken off the shelf first: nothing says whether they were; the others take what is left in
-/// the order of the queue. A supplier without lead days is one of whom nothing is known.
+/// Reads the queue, and remembers the work of quotes that were given: it does not change. What was
+/// taken off the shelf for a job it does not take again. Of the rest, a job that is being made takes what it needs
+/// first; the others take what is left in the order of the queue. A supplier without lead days is one of whom nothing
+/// is known.
 class BenchReader {
   public:
     /// Errors: the book's.

@@ -30,7 +30,6 @@ using catalogue::Pack;
 using catalogue::PriceBook;
 using catalogue::Shop;
 using catalogue::Supplier;
-using records::StockMove;
 using stores::Change;
 using stores::Stamp;
 
@@ -324,30 +323,8 @@ Done Book::mergeCustomers(const Id& from, const Id& into) {
     });
 }
 
-// -------------------------------------------------------------------------------------------------------- the shelf
-
-Done Book::moveStock(const Id& material, std::int64_t amount, std::optional<units::Money> cost, std::string_view note) {
-    return m_in->write([&] {
-        const auto moved = m_in->stores.materials.find(material);
-        if (!moved) throwError(Fault::MaterialGone, material.text());
-        const StockMove move{m_in->newId(), material, amount, cost, std::string(note), std::nullopt};
-        valueOrThrow(catalogue::fields::check(move));
-        const auto lying = m_in->stores.stock.onShelf(material);
-        if (lying + amount < 0) throwError(Fault::NotOnShelf, moved->name, lying, moved->name);
-        if (lying + amount > catalogue::fields::kCounts.highest)
-            throwError(Fault::ShelfTooFull, moved->name, catalogue::fields::kCounts.highest, moved->name);
-        const auto stamp = m_in->record("make", base::say(Note::MovementOf, moved->name),
-                                        {"movement", move.id, {}, records::write(move)});
-        m_in->stores.stock.add(move, stamp);
-    });
-}
-
 Result<std::unordered_set<Id>> Book::setsThere() {
     return m_in->read([&] { return m_in->stores.jobs.madeOfPlanned(); });
-}
-
-Result<std::unordered_map<Id, std::int64_t>> Book::shelf() {
-    return m_in->read([&] { return m_in->stores.stock.shelf(); });
 }
 
 Result<PriceBook> Book::priceBook(const Id& customer) {

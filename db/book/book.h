@@ -11,6 +11,7 @@
 #include "core/catalogue/price_book.h"
 #include "core/catalogue/price_list.h"
 #include "core/catalogue/shop.h"
+#include "core/needs/order_work.h"
 #include "core/pricing/account.h"
 #include "core/pricing/price_order.h"
 #include "db/book/asked.h"
@@ -21,6 +22,7 @@
 #include "db/book/customer_file.h"
 #include "db/book/watch.h"
 #include "db/records/papers.h"
+#include "db/records/values.h"
 #include "db/records/wanted.h"
 
 #include <chrono>
@@ -127,6 +129,13 @@ struct UndoState {
 struct Lost {
     std::vector<QuoteSummary> quotes; ///< that are not in it, or were not given then; the newest first
     std::int64_t changes = 0;         ///< kept since, of whatever sort
+};
+
+/// What is taken off the shelf for a job that goes on to a stage.
+struct ShelfUse {
+    std::vector<needs::MaterialTake> used;   ///< booked in the same step
+    std::vector<needs::MaterialTake> lacks;  ///< it takes besides, but the shelf does not have
+    std::optional<base::Error> whyNone = {}; ///< why what it takes cannot be worked out; then nothing is booked
 };
 
 /// The job book: one SQLite file, the only thing in the program that touches it. Every call that changes something
@@ -250,6 +259,20 @@ class Book {
     /// movement cost, for the average, and belongs only to what comes in. Undo books the movement back.
     base::Done moveStock(const base::Id& material, std::int64_t amount, std::optional<units::Money> cost,
                          std::string_view note);
+    /// The same of any kind, for a job or none; `id` and `reverses` are not looked at. The one above is of things
+    /// bought where a cost is said, else it puts the shelf right. Errors: NotFound for a material or job that is not
+    /// there; Invalid for a draft, a kind that goes the other way, and what the shelf does not hold.
+    base::Done moveStock(const records::StockMove& move);
+    /// So many (0 or more) were counted: books the difference, which it returns; nothing where there is none. Errors:
+    /// NotFound without that material; Invalid for a count out of range.
+    base::Result<std::int64_t> countShelf(const base::Id& material, std::int64_t counted, std::string_view reason);
+    /// All movements of a material, in the order in which they were booked.
+    base::Result<std::vector<records::StockMove>> movesOf(const base::Id& material);
+    /// By job that is agreed or being made: what was taken off the shelf for it, less what came back. Jobs for which
+    /// nothing was booked are not in it.
+    base::Result<std::unordered_map<base::Id, std::vector<needs::MaterialTake>>> takenForOpenJobs();
+    /// What setStage would book as used if the job went on to that stage now. Errors: as quote.
+    base::Result<ShelfUse> useAt(const base::Id& quote, Stage stage);
     /// Things on the shelf now, by material; materials that never moved are not in it.
     base::Result<std::unordered_map<base::Id, std::int64_t>> shelf();
     /// The designs whose sets with planned pieces are cut: some of their pieces are ready or collected.
@@ -298,7 +321,8 @@ class Book {
     base::Done sealResult(const base::Id& quote, const std::optional<QuoteResult>& result);
     /// Errors: Invalid where the stage cannot follow (catalogue::stagesAfter), and where one of several choices is
     /// still to be taken for what is agreed to. Once it is agreed, what the sets of its designs with planned pieces
-    /// cost by it is kept with them, where that is not known yet.
+    /// cost by it is kept with them, where that is not known yet. Once it is made (catalogue::UsedWhen), what it still
+    /// takes is booked as used, in the same step to undo, as far as it is on the shelf; `useAt` says beforehand what.
     base::Done setStage(const base::Id& quote, Stage stage);
     /// Says which choice of a given quote the customer takes, from 0; nothing: that is open again. The others are kept.
     /// Errors: Invalid for a draft, for a choice it does not have, and for nothing when it is agreed to.

@@ -306,9 +306,12 @@ Done Book::setStage(const Id& id, Stage stage) {
         if (catalogue::isAgreedTo(stage) && choices > 1 && !row.choiceTaken)
             throwError(Fault::NoChoiceTaken, "stage", row.number, choices);
         if (!catalogue::isAgreedTo(stage)) m_in->throwIfInvoiced(id, row.number);
+        // Before the stage is set: a set that is made with the job is not there yet.
+        const auto use = row.number.empty() ? ShelfUse{} : m_in->useOf(m_in->wholeOf(id), stage);
         auto mark = row.mark();
         mark.stage = stage;
         m_in->setMark(row, mark, base::say(Note::StageOf, nameOf(row)));
+        m_in->bookUse(id, use);
         if (catalogue::isAgreedTo(stage)) m_in->keepSetCosts(m_in->wholeOf(id));
     });
 }

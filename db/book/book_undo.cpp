@@ -121,7 +121,8 @@ void Book::Inside::applyStage(std::string_view kind, const Change& change) {
 Change Book::Inside::applyMovement(std::string_view kind, const Change& change) {
     const auto last = stores.stock.find(change.id);
     if (!last) throwError(Fault::MovementMissing, file().string());
-    const StockMove back{newId(), last->material, -last->amount, last->cost, last->note, last->id};
+    const StockMove back{newId(),    last->material, -last->amount, last->cost,
+                         last->note, last->id,       last->kind,    last->job};
     if (stores.stock.onShelf(back.material) + back.amount < 0) throwError(Fault::NoLongerOnShelf, {});
     const Change made{"movement", back.id, {}, records::write(back)};
     stores.stock.add(back, record(kind, {}, made));

@@ -114,6 +114,11 @@ class Book::Inside {
     std::optional<std::vector<base::Id>> askIndex(const IndexQuery& query);
     /// Takes the index of this book away and what was begun of one, their bytes too: they name people.
     void forgetIndex();
+    catalogue::Material materialOf(const base::Id& id);
+    /// Books a movement that the shelf holds; it gets a key here where it has none.
+    void addMove(records::StockMove move, std::optional<base::Message> what);
+    ShelfUse useOf(const Quote& quote, Stage stage);
+    void bookUse(const base::Id& job, const ShelfUse& use);
     void throwIfInvoiced(const base::Id& job, const std::string& number);
     quoting::Bill billOf(const Quote& quote, catalogue::PaperKind kind, std::vector<pricing::BillPart> parts);
     IssuedBill issueBill(const Quote& quote, quoting::Bill bill, records::BillResult links,

@@ -8,6 +8,7 @@
 #include "db/migrations/0005_item_numbers.h"
 #include "db/migrations/0006_revisions.h"
 #include "db/migrations/0007_change_and_coins.h"
+#include "db/migrations/0008_kinds_of_movement.h"
 
 #include <array>
 
@@ -15,9 +16,9 @@ namespace sp::db::migrations {
 
 namespace {
 
-constexpr std::array<std::string_view, 7> kAll{k0001JobBook,           k0002KitsAndDrawings, k0003JobsAndRecords,
+constexpr std::array<std::string_view, 8> kAll{k0001JobBook,           k0002KitsAndDrawings, k0003JobsAndRecords,
                                                k0004PackingAndFreight, k0005ItemNumbers,     k0006Revisions,
-                                               k0007ChangeAndCoins};
+                                               k0007ChangeAndCoins,    k0008KindsOfMovement};
 
 } // namespace
 

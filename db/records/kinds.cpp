@@ -31,6 +31,13 @@ void originInCode(Json& priced) {
                         {"priced_on", nullptr}};
 }
 
+/// Version 2 of a movement: before, nobody said of what kind it was.
+void movementGetsKind(Json& move) {
+    const auto cost = move.is_object() ? move.find("cost_micros") : move.end();
+    if (!move.is_object() || cost == move.end()) refuseKey("cost_micros");
+    move["kind"] = cost->is_null() ? "counted" : "bought";
+}
+
 /// Version 2 of a quote of before papers had results.
 void quoteGetsPlaces(Json& quote) {
     const auto order = quote.is_object() ? quote.find("order") : quote.end();
@@ -127,7 +134,7 @@ const Kind& kindOf<catalogue::PricedMaterial>() {
 }
 template<>
 const Kind& kindOf<StockMove>() {
-    static const Kind kind = makeKind<StockMove>("movement");
+    static const Kind kind = makeKind<StockMove>("movement", {&movementGetsKind});
     return kind;
 }
 template<>

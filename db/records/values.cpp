@@ -16,15 +16,18 @@ constexpr Text kDigest{64, 64, false};
 template<>
 const Object& objectOf<db::records::StockMove>() {
     using T = db::records::StockMove;
-    static const Object object{"StockMove",
-                               {
-                                   field<&T::id>("id", Term::Key, Key::Needed),
-                                   field<&T::material>("material", Term::Material, Key::Needed),
-                                   field<&T::amount>("amount", Term::Amount, Range{-kCounts.highest, kCounts.highest}),
-                                   field<&T::cost>("cost_micros", Term::Cost, kAmount),
-                                   field<&T::note>("note", Term::Note, kLines),
-                                   field<&T::reverses>("reverses", Term::MovementItTakesBack, Key::Needed),
-                               }};
+    static const Object object{
+        "StockMove",
+        {
+            field<&T::id>("id", Term::Key, Key::Needed),
+            field<&T::material>("material", Term::Material, Key::Needed),
+            field<&T::amount>("amount", Term::Amount, Range{-kCounts.highest, kCounts.highest}),
+            field<&T::cost>("cost_micros", Term::Cost, kAmount),
+            field<&T::note>("note", Term::Note, kLines),
+            field<&T::reverses>("reverses", Term::MovementItTakesBack, Key::Needed),
+            field<&T::kind>("kind", Term::KindOfMovement).cameWith({{"movement", 2}}),
+            field<&T::job>("job", Term::JobItIsFor, Key::Needed).cameWith({{"movement", 2}}).standingForNothing(),
+        }};
     return object;
 }
 
@@ -121,9 +124,28 @@ base::Done checkTogether(const ArtworkRecord& artwork) {
     return {};
 }
 
+namespace {
+
+/// What is bought comes in, what is used, lost or spoiled goes out.
+bool mayBe(MoveKind kind, std::int64_t amount) {
+    switch (kind) {
+    case MoveKind::Bought: return amount > 0;
+    case MoveKind::Used:
+    case MoveKind::Lost:
+    case MoveKind::Spoiled: return amount < 0;
+    case MoveKind::Counted:
+    case MoveKind::Returned: return true;
+    }
+    return false;
+}
+
+} // namespace
+
 base::Done checkTogether(const StockMove& move) {
     if (move.amount == 0) return wrongField(Fault::NothingMoved, {}, Term::Amount);
     if (move.cost && move.amount < 0 && !move.reverses) return wrongField(Fault::CostOfWhatGoesOut, {}, Term::Cost);
+    if (!move.reverses && !mayBe(move.kind, move.amount))
+        return wrongField(Fault::KindOfOtherWay, {}, Term::KindOfMovement);
     return {};
 }
 

@@ -11,14 +11,26 @@
 // What only the job book knows of, beside the values of the catalogue.
 namespace sp::db::records {
 
+/// What a movement on the shelf was.
+enum class MoveKind {
+    Bought,   ///< comes in
+    Used,     ///< made into something, goes out
+    Lost,     ///< goes out: spilt, mislaid
+    Counted,  ///< puts the shelf right by what was counted, either way
+    Returned, ///< from the bench comes in, to a supplier goes out
+    Spoiled   ///< goes out with pieces that were spoiled
+};
+
 /// One movement on the shelf.
 struct StockMove {
     base::Id id;
     base::Id material;
     std::int64_t amount = 0;          ///< in is positive, out negative, never 0
     std::optional<units::Money> cost; ///< of the whole movement; only of what comes in
-    std::string note;
-    std::optional<base::Id> reverses; ///< the movement that this one takes back
+    std::string note;                 ///< the reason, as somebody said it
+    std::optional<base::Id> reverses; ///< the movement that this one takes back, of the same kind and job
+    MoveKind kind = MoveKind::Counted;
+    std::optional<base::Id> job = {}; ///< that it was for
 
     friend bool operator==(const StockMove&, const StockMove&) = default;
 };
@@ -91,6 +103,9 @@ namespace sp::catalogue::fields {
 template<>
 inline constexpr std::array<std::string_view, 7> kNames<db::Stage>{"enquiry", "quoted",    "agreed", "making",
                                                                    "ready",   "collected", "let-go"};
+template<>
+inline constexpr std::array<std::string_view, 6> kNames<db::records::MoveKind>{"bought",  "used",     "lost",
+                                                                               "counted", "returned", "spoiled"};
 
 template<>
 const Object& objectOf<db::records::StockMove>();

@@ -17,7 +17,7 @@ namespace {
 
 StockMove takeMove(sqlite::Statement& row) {
     StockMove move;
-    row >> move.id >> move.material >> move.amount >> move.cost >> move.note >> move.reverses;
+    row >> move.id >> move.material >> move.amount >> move.cost >> move.note >> move.reverses >> move.kind >> move.job;
     return move;
 }
 
@@ -39,8 +39,8 @@ std::vector<StockMove> standing(const std::vector<StockMove>& moves) {
 } // namespace
 
 std::optional<StockMove> StockStore::find(const base::Id& id) {
-    auto row =
-        m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses FROM stock_move WHERE id = ?", id);
+    auto row = m_db.query(
+        "SELECT id, material_id, amount, cost_micros, note, reverses, kind, job_id FROM stock_move WHERE id = ?", id);
     if (!row.step()) return std::nullopt;
     StockMove move = takeMove(row);
     throwDamaged(m_db, catalogue::fields::check(move));
@@ -48,8 +48,8 @@ std::optional<StockMove> StockStore::find(const base::Id& id) {
 }
 
 std::vector<StockMove> StockStore::all() {
-    auto row =
-        m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses FROM stock_move ORDER BY change_seq");
+    auto row = m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses, kind, job_id FROM stock_move "
+                          "ORDER BY change_seq");
     std::vector<StockMove> moves;
     while (row.step()) {
         moves.push_back(takeMove(row));
@@ -59,9 +59,9 @@ std::vector<StockMove> StockStore::all() {
 }
 
 void StockStore::add(const StockMove& move, const Stamp& stamp) {
-    m_db.run("INSERT INTO stock_move (id, change_seq, material_id, amount, cost_micros, note, reverses) "
-             "VALUES (?, ?, ?, ?, ?, ?, ?)",
-             move.id, stamp.seq, move.material, move.amount, move.cost, move.note, move.reverses);
+    m_db.run("INSERT INTO stock_move (id, change_seq, material_id, amount, cost_micros, note, reverses, kind, job_id) "
+             "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+             move.id, stamp.seq, move.material, move.amount, move.cost, move.note, move.reverses, move.kind, move.job);
 }
 
 std::int64_t StockStore::onShelf(const base::Id& material) {
@@ -79,13 +79,43 @@ std::unordered_map<base::Id, std::int64_t> StockStore::shelf() {
     return shelf;
 }
 
-std::optional<UnitPrice> StockStore::average(const base::Id& material) {
+std::vector<needs::MaterialTake> StockStore::takenFor(const base::Id& job) {
+    std::vector<needs::MaterialTake> taken;
+    auto rows = m_db.query("SELECT material_id, -sum(amount) FROM stock_move WHERE job_id = ? "
+                           "GROUP BY material_id ORDER BY material_id",
+                           job);
+    while (rows.step()) {
+        const auto material = rows.takeId();
+        taken.push_back({material, rows.takeInteger()});
+    }
+    return taken;
+}
+
+std::unordered_map<base::Id, std::vector<needs::MaterialTake>> StockStore::takenForOpenJobs() {
+    std::unordered_map<base::Id, std::vector<needs::MaterialTake>> taken;
+    auto rows = m_db.query("SELECT move.job_id, move.material_id, -sum(move.amount) "
+                           "FROM job JOIN stock_move AS move ON move.job_id = job.id "
+                           "WHERE job.stage IN ('agreed', 'making') AND job.deleted_at IS NULL "
+                           "GROUP BY move.job_id, move.material_id ORDER BY move.job_id, move.material_id");
+    while (rows.step()) {
+        const auto job = rows.takeId();
+        const auto material = rows.takeId();
+        taken[job].push_back({material, rows.takeInteger()});
+    }
+    return taken;
+}
+
+std::vector<StockMove> StockStore::ofMaterial(const base::Id& material) {
     std::vector<StockMove> moves;
-    auto rows = m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses FROM stock_move "
+    auto rows = m_db.query("SELECT id, material_id, amount, cost_micros, note, reverses, kind, job_id FROM stock_move "
                            "WHERE material_id = ? ORDER BY change_seq",
                            material);
     while (rows.step()) moves.push_back(takeMove(rows));
+    return moves;
+}
 
+std::optional<UnitPrice> StockStore::average(const base::Id& material) {
+    const auto moves = ofMaterial(material);
     std::int64_t lying = 0;
     std::optional<UnitPrice> average;
     for (const auto& move : standing(moves)) {

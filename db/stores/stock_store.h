@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/needs/order_work.h"
 #include "core/units/unit_price.h"
 #include "db/stores/columns.h"
 
@@ -18,11 +19,16 @@ class StockStore {
         : m_db(db) {}
 
     std::optional<records::StockMove> find(const base::Id& id);
-    /// In the order in which they were booked.
+    /// In the order in which they were booked, as all lists of this.
     std::vector<records::StockMove> all();
+    std::vector<records::StockMove> ofMaterial(const base::Id& material);
     void add(const records::StockMove& move, const Stamp& stamp);
     std::int64_t onShelf(const base::Id& material);
     std::unordered_map<base::Id, std::int64_t> shelf();
+    /// What went out for a job less what came in for it, by material; sorted by key.
+    std::vector<needs::MaterialTake> takenFor(const base::Id& job);
+    /// The same of every job that is agreed or being made and has any.
+    std::unordered_map<base::Id, std::vector<needs::MaterialTake>> takenForOpenJobs();
 
     /// The moving average of what lies on the shelf. A receipt with a cost joins what lies there, which is first
     /// valued at the average so far, rounded once to the micro-unit, halves to even; the new average is the sum of

@@ -331,6 +331,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     saved["value"].erase("closed_days");
     saved["value"].erase("smallest_coin_micros");
     saved["value"].erase("ways_to_pay");
+    saved["value"].erase("used_when");
     saved["value"]["rates"].erase("spares");
     saved["value"]["rules"]["tax"].erase("on_gifts");
     saved["value"]["rules"].erase("places");
@@ -347,6 +348,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     shop.rules.daysToPay = 14;
     shop.smallestCoin = {};
     shop.waysToPay = {};
+    shop.usedWhen = catalogue::UsedWhen::Ready;
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);
 }
 

@@ -101,6 +101,7 @@ TEST_F(SchemaTest, hasACheckOnEveryFigureAndNoStrayNull) {
                                           "planned_pieces",
                                           "priced_on",
                                           "part_of",
+                                          "job_id",
                                           "reverses",
                                           "revises_id",
                                           "revises_revision",

@@ -47,6 +47,8 @@ inline constexpr std::array<std::string_view, 2> kNames<TaxRounding>{"per-invoic
 template<>
 inline constexpr std::array<std::string_view, 3> kNames<Spares>{"where-expected", "always", "never"};
 template<>
+inline constexpr std::array<std::string_view, 2> kNames<UsedWhen>{"ready", "making"};
+template<>
 inline constexpr std::array<std::string_view, 2> kNames<TaxOnGifts>{"none", "on-cost"};
 template<>
 inline constexpr std::array<std::string_view, 2> kNames<Paper>{"letter", "a4"};

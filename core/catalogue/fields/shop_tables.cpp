@@ -327,6 +327,10 @@ const Object& objectOf<Shop>() {
                 .cameWith({{"shop", 11}})
                 .standingFor(std::vector<WayToPay>{}, "[]")
                 .unpriced("says how money comes in, not how much"),
+            field<&T::usedWhen>("used_when", Term::WhenSuppliesAreUsed)
+                .cameWith({{"shop", 11}})
+                .standingFor(UsedWhen::Ready, "\"ready\"")
+                .unpriced("says when supplies leave the shelf, not what they cost"),
             field<&T::isDemo>("demo", Term::DemoMark)
                 .unpriced("is about what is printed")
                 .notEntered("is set in the demonstration book alone"),

@@ -87,9 +87,11 @@ namespace sp::catalogue::fields {
     X(HeadingOfAColumn)                                                                                                \
     X(Height)                                                                                                          \
     X(HeightOfThePlaten)                                                                                               \
+    X(JobItIsFor)                                                                                                      \
     X(Key)                                                                                                             \
     X(Kind)                                                                                                            \
     X(KindOfFile)                                                                                                      \
+    X(KindOfMovement)                                                                                                  \
     X(KindOfPayment)                                                                                                   \
     X(KindOfPrice)                                                                                                     \
     X(LabourRate)                                                                                                      \
@@ -228,6 +230,7 @@ namespace sp::catalogue::fields {
     X(WaysToPay)                                                                                                       \
     X(WhatPackingIsFor)                                                                                                \
     X(WhatTellsAChoice)                                                                                                \
+    X(WhenSuppliesAreUsed)                                                                                             \
     X(WhyClosed)                                                                                                       \
     X(Width)                                                                                                           \
     X(WidthOfThePlaten)

@@ -44,6 +44,7 @@ class VerbsInAnotherLanguage : public testing::Test {
             "pricelist "
             "supplier make missing take repeat give revise dir carecards pdf FILE invoice receipt credit papers kind "
             "letter tax from to DAY figures by month week blank change "
+            "shelf count in material counted reason lacks scale tare sample weight step "
             "customers find TEXT import yes csv vcf erase");
         m_onlooker.know("front needs"); // of the files given
     }
@@ -98,6 +99,13 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"figures", "--from", "2026-11-01", "--to", "2026-11-30", "--by", "week"}, 0);
     ask({"figures", "--from", "2026-11-01", "--to", "2026-11-30", "--by", "moon"}, 1);
     ask({"bench"}, 0);
+    ask({"shelf"}, 0);
+    ask({"count-in", "--material", "Jet SS10", "--counted", "12"}, 0);
+    ask({"count-in", "--material", "Jet SS10", "--counted", "12"}, 0);
+    ask({"count-in", "--material", "Jet SS10", "--on-scale", "42", "--tare", "12", "--sample", "100", "--sample-weight",
+         "1.5"},
+        0);
+    ask({"count-in", "--material", "nowhere", "--counted", "12"}, 1);
     ask({"promise", "--design", "Lantern", "--quantity", "24"}, 0);
     ask({"promise", "--design", "Lantern", "--quantity", "24", "--due", "2026-11-27"}, 0);
     ask({"promise", "--design", "Lantern", "--quantity", "24", "--due", "2027-11-27"}, 0);

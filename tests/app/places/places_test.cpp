@@ -202,6 +202,14 @@ TEST_F(Places, theShelfIsALedger) {
     type("shelfAmount", "100");
     click("takeOut");
     EXPECT_EQ(m_session->shelf().at(id), before + 188);
+    type("shelfAmount", "17");
+    type("shelfReason", "stocktaking");
+    click("countShelf");
+    EXPECT_EQ(m_session->shelf().at(id), 17);
+    const auto moves = m_session->read([&](db::Book& book) { return book.movesOf(id); }).value();
+    EXPECT_EQ(moves.back().note, "stocktaking");
+    EXPECT_EQ(moves.back().kind, db::records::MoveKind::Counted);
+    EXPECT_EQ(moves[moves.size() - 2].kind, db::records::MoveKind::Used);
 }
 
 TEST_F(Places, theStepOfPricesIsMoney) {

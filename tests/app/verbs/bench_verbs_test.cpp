@@ -133,6 +133,48 @@ TEST_F(BenchVerbs, promiseWaitsForSupplies) {
     EXPECT_THAT(run(lanterns(file, "1")).out, HasSubstr("when the rest comes is not known"));
 }
 
+TEST_F(BenchVerbs, theShelfIsPromisedToWhatIsAgreedTo) {
+    const auto file = bareBook();
+    const auto jet = [&] {
+        const auto all = json({"shelf", "--book", file})["materials"];
+        for (const auto& one : all)
+            if (one["name"] == "Jet SS10") return one;
+        return Json();
+    };
+    const auto before = jet();
+    EXPECT_EQ(before["promised"], 0);
+    EXPECT_EQ(before["free"], before["on_hand"]);
+    auto asked = lanterns(file, "24");
+    asked.front() = "quote";
+    const auto number = json(asked)["number"].get<std::string>();
+    EXPECT_EQ(jet(), before) << "an offer promises nothing";
+    EXPECT_EQ(run({"agree", "--book", file, "--quote", number}).exit, 0);
+    const auto agreed = jet();
+    const auto promised = agreed["promised"].get<std::int64_t>();
+    EXPECT_GT(promised, 0);
+    EXPECT_EQ(agreed["on_hand"], before["on_hand"]);
+    EXPECT_EQ(agreed["free"].get<std::int64_t>(), before["on_hand"].get<std::int64_t>() - promised);
+    EXPECT_THAT(run({"shelf", "--book", file}).out, HasSubstr(" promised, "));
+    const auto counted =
+        run({"count-in", "--book", file, "--material", "jet ss10", "--counted", "7", "--reason", "spilt", "--json"});
+    EXPECT_EQ(counted.exit, 0) << counted.err;
+    EXPECT_EQ(jet()["free"], 7 - promised);
+    EXPECT_THAT(run({"shelf", "--book", file}).out, HasSubstr(" lacking"));
+    const auto ready = run({"ready", "--book", file, "--quote", number});
+    EXPECT_THAT(ready.out, HasSubstr("of “Jet SS10” too few"));
+    EXPECT_EQ(jet()["on_hand"], 0);
+    EXPECT_EQ(jet()["promised"], 0);
+    std::vector<std::string> weighed{"count-in", "--book", file, "--material", "Jet SS10", "--on-scale",
+                                     "42",       "--tare", "12", "--sample",   "100",      "--sample-weight",
+                                     "1.5"};
+    EXPECT_THAT(run(weighed).out, HasSubstr("there may be 1992 to 2008"));
+    EXPECT_EQ(jet()["on_hand"], 2'000);
+    weighed[6] = "11.99";
+    EXPECT_EQ(run(weighed).err, "11.99 g on the scale is less than the 12 g of the empty tray: weigh again.\n");
+    EXPECT_EQ(run({"count-in", "--book", file, "--material", "Moon dust", "--counted", "7"}).err,
+              "There is no material “Moon dust” in this book; “materials” lists them.\n");
+}
+
 TEST_F(BenchVerbs, saySoWhereNoDayCanBePromised) {
     const auto file = bareBook();
     closeBench(file, {}, {});

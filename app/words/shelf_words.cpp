@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#include "app/words/shelf_words.h"
+
+#include "app/words/words.h"
+
+namespace sp::words {
+
+QString shelfSentence(const db::OnShelf& there, const std::function<QString(std::int64_t)>& written) {
+    const auto onHand = written(there.onHand);
+    if (there.promised == 0) return QCoreApplication::translate("Shelf", "%1 on the shelf").arg(onHand);
+    const auto promised = written(there.promised);
+    if (there.free() < 0)
+        return QCoreApplication::translate("Shelf", "%1 on the shelf, %2 promised, %3 lacking")
+            .arg(onHand, promised, written(-there.free()));
+    return QCoreApplication::translate("Shelf", "%1 on the shelf, %2 promised, %3 free")
+        .arg(onHand, promised, written(there.free()));
+}
+
+QStringList lackSentences(const db::ShelfUse& use, const std::function<QString(const base::Id&)>& nameOf,
+                          const std::function<QString(std::int64_t)>& written) {
+    if (use.whyNone)
+        return {QCoreApplication::translate("Shelf", "Nothing was taken off the shelf, for what the job takes is not "
+                                                     "known: %1")
+                    .arg(sentence(*use.whyNone))};
+    QStringList sentences;
+    for (const auto& lack : use.lacks)
+        sentences += QCoreApplication::translate("Shelf", "The shelf has %1 of “%2” too few; count it, and book what "
+                                                          "was used besides.")
+                         .arg(written(lack.count), nameOf(lack.material));
+    return sentences;
+}
+
+} // namespace sp::words

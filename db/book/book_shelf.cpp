@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: MIT
+#include "core/needs/still_taken.h"
+#include "db/book/action.h"
+#include "db/book/bench_queue.h"
+#include "db/records/record.h"
+
+namespace sp::db {
+
+using base::Done;
+using base::Id;
+using base::Result;
+using records::MoveKind;
+using records::StockMove;
+
+catalogue::Material Book::Inside::materialOf(const Id& id) {
+    auto found = stores.materials.find(id);
+    if (!found) throwError(Fault::MaterialGone, id.text());
+    return std::move(*found);
+}
+
+void Book::Inside::addMove(StockMove move, std::optional<base::Message> what) {
+    if (move.id.isNone()) move.id = newId();
+    valueOrThrow(catalogue::fields::check(move));
+    const auto stamp = record("make", std::move(what), {"movement", move.id, {}, records::write(move)});
+    stores.stock.add(move, stamp);
+}
+
+Done Book::moveStock(const StockMove& move) {
+    return m_in->write([&] {
+        const auto moved = m_in->materialOf(move.material);
+        if (move.job && m_in->rowOf(*move.job).number.empty()) throwError(Fault::NotGivenYet, "job");
+        auto made = move;
+        made.id = m_in->newId();
+        made.reverses.reset();
+        valueOrThrow(catalogue::fields::check(made));
+        const auto lying = m_in->stores.stock.onShelf(move.material);
+        if (lying + move.amount < 0) throwError(Fault::NotOnShelf, moved.name, lying, moved.name);
+        if (lying + move.amount > catalogue::fields::kCounts.highest)
+            throwError(Fault::ShelfTooFull, moved.name, catalogue::fields::kCounts.highest, moved.name);
+        m_in->addMove(std::move(made), base::say(Note::MovementOf, moved.name));
+    });
+}
+
+Done Book::moveStock(const Id& material, std::int64_t amount, std::optional<units::Money> cost, std::string_view note) {
+    return moveStock(
+        {{}, material, amount, cost, std::string(note), {}, cost ? MoveKind::Bought : MoveKind::Counted, {}});
+}
+
+Result<std::int64_t> Book::countShelf(const Id& material, std::int64_t counted, std::string_view reason) {
+    return m_in->write([&] {
+        const auto known = m_in->materialOf(material);
+        if (counted < 0 || counted > catalogue::fields::kCounts.highest)
+            throwError(Fault::CountOutOfRange, known.name, known.name, catalogue::fields::kCounts.highest);
+        const auto difference = counted - m_in->stores.stock.onShelf(material);
+        if (difference != 0)
+            m_in->addMove({{}, material, difference, {}, std::string(reason), {}, MoveKind::Counted, {}},
+                          base::say(Note::MovementOf, known.name));
+        return difference;
+    });
+}
+
+Result<std::unordered_map<Id, std::int64_t>> Book::shelf() {
+    return m_in->read([&] { return m_in->stores.stock.shelf(); });
+}
+
+Result<std::vector<StockMove>> Book::movesOf(const Id& material) {
+    return m_in->read([&] { return m_in->stores.stock.ofMaterial(material); });
+}
+
+Result<std::unordered_map<Id, std::vector<needs::MaterialTake>>> Book::takenForOpenJobs() {
+    return m_in->read([&] { return m_in->stores.stock.takenForOpenJobs(); });
+}
+
+namespace {
+
+/// Whether a job that comes from one stage to the other has used by then what it takes.
+bool isUsedBetween(Stage from, Stage to, catalogue::UsedWhen when) {
+    const auto isUsedAt = [&](Stage stage) {
+        return stage == Stage::Ready || stage == Stage::Collected ||
+               (stage == Stage::InProduction && when == catalogue::UsedWhen::Making);
+    };
+    // What the shelf lacked when it was begun is taken when it is ready.
+    return isUsedAt(to) && from != Stage::Ready && from != Stage::Collected;
+}
+
+} // namespace
+
+ShelfUse Book::Inside::useOf(const Quote& quote, Stage stage) {
+    const auto shop = stores.shop.find().value();
+    if (!quote.frozen || !isUsedBetween(quote.stage, stage, shop.usedWhen)) return {};
+    layout::FitMemo fits;
+    const auto work = benchWorkOf(quote.order, *quote.frozen, fits, stores.jobs.madeOfPlanned());
+    if (work.whyNone) return {{}, {}, work.whyNone};
+    const auto still = needs::stillTaken(work.takes, stores.stock.takenFor(quote.id));
+    std::unordered_map<Id, std::int64_t> shelf;
+    for (const auto& take : still) shelf[take.material] = stores.stock.onShelf(take.material);
+    auto split = needs::splitBy(still, shelf);
+    return {std::move(split.there), std::move(split.lacks), {}};
+}
+
+Result<ShelfUse> Book::useAt(const Id& quote, Stage stage) {
+    return m_in->read([&] { return m_in->useOf(m_in->wholeOf(quote), stage); });
+}
+
+void Book::Inside::bookUse(const Id& job, const ShelfUse& use) {
+    for (const auto& take : use.used)
+        addMove({{}, take.material, -take.count, {}, {}, {}, MoveKind::Used, job}, std::nullopt);
+}
+
+} // namespace sp::db

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: MIT
+// The shelf by its movements: what they were and for whom, what agreed jobs still take, and what is used when.
+#include "core/needs/still_taken.h"
+#include "db/book/shelf_state.h"
+#include "tests/db/bench_book.h"
+#include "tests/support/amounts.h"
+#include "tests/support/described.h"
+
+#include <numeric>
+
+namespace {
+
+using namespace sp;
+using db::Stage;
+using db::records::MoveKind;
+using db::records::StockMove;
+using test::valueOf;
+using units::Count;
+
+class ShelfTest : public test::BookTest {
+  protected:
+    void SetUp() override {
+        BookTest::SetUp();
+        stock();
+        usedWhen(catalogue::UsedWhen::Ready);
+        ASSERT_TRUE(book->moveStock(stone, 10'000, units::Money::fromMicros(48'000'000), "delivery"));
+        ASSERT_TRUE(book->moveStock(tape, 50, units::Money::fromMicros(50'000'000), "delivery"));
+        ASSERT_TRUE(book->moveStock(blank, 500, std::nullopt, "found"));
+    }
+    void usedWhen(catalogue::UsedWhen when) {
+        auto shop = valueOf(book->shop());
+        shop.usualTemplate = {}; // the sample's is no template sheet
+        shop.usedWhen = when;
+        ASSERT_TRUE(book->save(shop));
+    }
+    db::Quote given(std::int64_t pieces) {
+        auto quote = valueOf(book->startQuote());
+        quote.order = test::sampleOrder(customer, design);
+        quote.order.lines.resize(1);
+        auto& line = quote.order.lines.front();
+        line.quantity = Count::of(pieces);
+        line.sizes.clear();
+        for (auto& place : line.places) place.plannedPieces.reset();
+        quote.version = valueOf(book->saveDraft(quote));
+        return valueOf(book->issue(quote, valueOf(book->priceBook(customer)),
+                                   test::resultOf(units::Money::fromMicros(412'500'000)),
+                                   quote.order.quotedOn.plusDays(21)));
+    }
+    std::int64_t takenOf(const db::Quote& quote, const base::Id& material) {
+        const auto work = db::benchWorkOf(quote.order, *quote.frozen, fits);
+        EXPECT_FALSE(work.whyNone);
+        const auto found = std::ranges::find(work.takes, material, &needs::MaterialTake::material);
+        return found == work.takes.end() ? 0 : found->count;
+    }
+    db::OnShelf there(const base::Id& material) { return valueOf(db::readShelf(*book, reader)).of(material); }
+    std::int64_t sumOf(const base::Id& material) {
+        const auto moves = valueOf(book->movesOf(material));
+        return std::accumulate(moves.begin(), moves.end(), std::int64_t{0},
+                               [](std::int64_t sum, const StockMove& move) { return sum + move.amount; });
+    }
+
+    db::BenchReader reader;
+    layout::FitMemo fits;
+};
+
+TEST_F(ShelfTest, agreeingPromisesAndLettingGoFrees) {
+    const auto quote = given(20);
+    EXPECT_EQ(there(stone), (db::OnShelf{10'000, 0}));
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Agreed));
+    const auto takes = takenOf(quote, stone);
+    ASSERT_GT(takes, 0);
+    EXPECT_EQ(there(stone), (db::OnShelf{10'000, takes}));
+    EXPECT_EQ(there(stone).free(), 10'000 - takes);
+    const auto other = given(7);
+    ASSERT_TRUE(book->setStage(other.id, Stage::InProduction));
+    EXPECT_EQ(there(stone).promised, takes + takenOf(other, stone));
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Declined));
+    EXPECT_EQ(there(stone).promised, takenOf(other, stone));
+    EXPECT_EQ(there(stone).onHand, 10'000);
+}
+
+TEST_F(ShelfTest, whatAJobTookIsUsedInTheStepOfItsStage) {
+    const auto quote = given(20);
+    ASSERT_TRUE(book->setStage(quote.id, Stage::InProduction));
+    EXPECT_EQ(there(stone).onHand, 10'000) << "the shop takes it off when all is made";
+    const auto takes = takenOf(quote, stone);
+    const auto use = valueOf(book->useAt(quote.id, Stage::Ready));
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Ready));
+    EXPECT_EQ(there(stone), (db::OnShelf{10'000 - takes, 0}));
+    const auto move = valueOf(book->movesOf(stone)).back();
+    EXPECT_EQ(move.kind, MoveKind::Used);
+    EXPECT_EQ(move.job, quote.id);
+    EXPECT_EQ(move.amount, -takes);
+    const auto said = std::ranges::find(use.used, stone, &needs::MaterialTake::material);
+    ASSERT_NE(said, use.used.end());
+    EXPECT_EQ(said->count, takes);
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(valueOf(book->quote(quote.id)).stage, Stage::InProduction);
+    EXPECT_EQ(there(stone), (db::OnShelf{10'000, takes}));
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(there(stone), (db::OnShelf{10'000 - takes, 0}));
+    // Back for a slip and ready again: nothing is taken twice.
+    ASSERT_TRUE(book->setStage(quote.id, Stage::InProduction));
+    EXPECT_EQ(there(stone), (db::OnShelf{10'000 - takes, 0}));
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Ready));
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Collected));
+    EXPECT_EQ(there(stone).onHand, 10'000 - takes);
+    EXPECT_EQ(sumOf(stone), there(stone).onHand);
+    EXPECT_EQ(test::described(db::Book::check(file)->damage), std::vector<std::string>{});
+}
+
+TEST_F(ShelfTest, takesOnlyWhatIsThereAndTheRestOnceItIs) {
+    usedWhen(catalogue::UsedWhen::Making);
+    const auto quote = given(20);
+    const auto takes = takenOf(quote, stone);
+    ASSERT_EQ(valueOf(book->countShelf(stone, takes - 5, "counted")), takes - 5 - 10'000);
+    const auto use = valueOf(book->useAt(quote.id, Stage::InProduction));
+    const auto lack = std::ranges::find(use.lacks, stone, &needs::MaterialTake::material);
+    ASSERT_NE(lack, use.lacks.end());
+    EXPECT_EQ(lack->count, 5);
+    ASSERT_TRUE(book->setStage(quote.id, Stage::InProduction));
+    EXPECT_EQ(there(stone), (db::OnShelf{0, 5})) << "it still waits for five";
+    ASSERT_TRUE(book->moveStock(stone, 100, std::nullopt, "delivery"));
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Ready));
+    EXPECT_EQ(there(stone), (db::OnShelf{95, 0}));
+}
+
+TEST_F(ShelfTest, aMovementHasAKindThatGoesItsWayAndAJobThatIsThere) {
+    const auto refused = [&](const StockMove& move) { return test::described(book->moveStock(move).error()); };
+    const auto quote = given(3);
+    EXPECT_TRUE(book->moveStock({{}, stone, -40, {}, "spilt behind the press", {}, MoveKind::Lost, quote.id}));
+    const auto move = valueOf(book->movesOf(stone)).back();
+    EXPECT_EQ(move.note, "spilt behind the press");
+    EXPECT_EQ(move.kind, MoveKind::Lost);
+    EXPECT_EQ(move.job, quote.id);
+    for (const auto kind : {MoveKind::Used, MoveKind::Lost, MoveKind::Spoiled})
+        EXPECT_EQ(refused({{}, stone, 4, {}, "", {}, kind, {}}).substr(0, 14), "KindOfOtherWay");
+    EXPECT_EQ(refused({{}, stone, -4, {}, "", {}, MoveKind::Bought, {}}).substr(0, 14), "KindOfOtherWay");
+    EXPECT_EQ(refused({{}, stone, -9'961, {}, "", {}, MoveKind::Lost, {}}), "NotOnShelf(9960, Aquamarine SS10)");
+    EXPECT_EQ(book->moveStock({{}, stone, -1, {}, "", {}, MoveKind::Lost, stone}).error().code, base::Code::NotFound);
+    const auto draft = valueOf(book->startQuote());
+    EXPECT_EQ(book->moveStock({{}, stone, -1, {}, "", {}, MoveKind::Lost, draft.id}).error().code, base::Code::Invalid);
+    EXPECT_EQ(sumOf(stone), 9'960);
+}
+
+TEST_F(ShelfTest, aCountBooksTheDifference) {
+    EXPECT_EQ(valueOf(book->countShelf(stone, 9'882, "stocktaking")), -118);
+    EXPECT_EQ(there(stone).onHand, 9'882);
+    EXPECT_EQ(valueOf(book->movesOf(stone)).back().kind, MoveKind::Counted);
+    const auto moves = valueOf(book->movesOf(stone)).size();
+    EXPECT_EQ(valueOf(book->countShelf(stone, 9'882, "again")), 0);
+    EXPECT_EQ(valueOf(book->movesOf(stone)).size(), moves) << "no movement of nothing";
+    EXPECT_EQ(book->countShelf(stone, -1, "").error().code, base::Code::Invalid);
+    EXPECT_EQ(book->countShelf(stone, 1'000'000'001, "").error().code, base::Code::Invalid);
+    EXPECT_EQ(book->countShelf(customer, 1, "").error().code, base::Code::NotFound);
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(there(stone).onHand, 10'000);
+}
+
+TEST(StillTaken, isWhatWasNotTakenYet) {
+    const auto a = support::idOf(1), b = support::idOf(2), c = support::idOf(3);
+    // What came back beyond what went out does not make a job take more.
+    EXPECT_EQ(needs::stillTaken({{a, 10}, {b, 5}, {c, 7}}, {{a, 4}, {b, 9}, {c, -2}}),
+              (std::vector<needs::MaterialTake>{{a, 6}, {c, 7}}));
+    const auto split = needs::splitBy({{a, 10}, {b, 5}, {c, 7}}, {{a, 4}, {b, 9}});
+    EXPECT_EQ(split.there, (std::vector<needs::MaterialTake>{{a, 4}, {b, 5}}));
+    EXPECT_EQ(split.lacks, (std::vector<needs::MaterialTake>{{a, 6}, {c, 7}}));
+}
+
+} // namespace
