@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/demo/demo_book.h"
 
+#include "app/demo/demo_artwork.h"
 #include "app/words/words.h"
 
 #include <map>
@@ -201,39 +202,49 @@ class Scenario {
         return add(carton, {{"Millrace Blanks", "10 cartons", 10, {{1, 950}}, true}}, 7);
     }
 
-    Done design(const char* name, Length width, Length height, const char* baseMaterial, bool onWall,
-                const std::vector<std::pair<const char*, std::int64_t>>& stones) {
+    /// The stones are those of its drawing, which is kept with it.
+    Done design(const DemoShape& shape, Length width, Length height, const char* baseMaterial, bool onWall) {
+        const auto artwork = layStones(shape);
+        if (!artwork) return fail(artwork.error());
         catalogue::Design design;
-        design.name = name;
+        design.name = shape.design;
         design.width = width;
         design.height = height;
         design.templatesOnWall = onWall;
         design.usualBase = id(baseMaterial);
-        for (const auto& [material, count] : stones) design.stones.push_back({id(material), Count::of(count)});
-        return keep(name, m_book.save(design));
+        for (const auto& [material, count] : artwork->stones) design.stones.push_back({id(material), Count::of(count)});
+        if (auto ok = keep(design.name, m_book.save(design)); !ok) return ok;
+        catalogue::DesignArtwork drawing;
+        drawing.design = id(design.name);
+        drawing.fileName = design.name + ".svg";
+        drawing.file = artwork->svg;
+        drawing.unit = Length::fromNanometres(units::kNanometresPerMillimetre);
+        drawing.unitName = "mm";
+        drawing.counts = artwork->counts;
+        return m_book.save(drawing);
     }
 
     Done designs() {
         const auto* clear = "Clear decal backing 9 × 12 in";
-        if (auto ok = design("Lantern", sixteenths(56), sixteenths(44), clear, true,
-                             {{"Aquamarine SS10", 212}, {"Jet SS10", 96}});
-            !ok)
-            return ok;
-        if (auto ok = design("Studio crest", inches(7), inches(6), "Hoodie, navy", false,
-                             {{"Amber SS10", 410}, {"Crystal SS10", 186}});
-            !ok)
-            return ok;
-        if (auto ok = design("Nameplate “Odette”", inches(5), inches(1), clear, false, {{"Aquamarine SS10", 148}}); !ok)
-            return ok;
-        if (auto ok = design("Heron", inches(5), inches(7), "Tee, black", true,
-                             {{"Crystal SS10", 318}, {"Sapphire SS6", 140}, {"Jet SS10", 64}});
-            !ok)
-            return ok;
-        if (auto ok =
-                design("Paper boat", inches(4), inches(3), clear, false, {{"Crystal SS16", 92}, {"Siam SS16", 58}});
-            !ok)
-            return ok;
-        return design("Clover row", inches(8), sixteenths(20), "Tote bag, canvas", false, {{"Emerald SS10", 264}});
+        struct Row {
+            Length width;
+            Length height;
+            const char* on;
+            bool onWall;
+        };
+        const std::map<std::string, Row> rows{
+            {"Lantern", {sixteenths(56), sixteenths(44), clear, true}},
+            {"Studio crest", {inches(7), inches(6), "Hoodie, navy", false}},
+            {"Nameplate “Odette”", {inches(5), inches(1), clear, false}},
+            {"Heron", {inches(5), inches(7), "Tee, black", true}},
+            {"Paper boat", {inches(4), inches(3), clear, false}},
+            {"Clover row", {inches(8), sixteenths(20), "Tote bag, canvas", false}},
+        };
+        for (const auto& shape : demoShapes()) {
+            const auto& row = rows.at(shape.design);
+            if (auto ok = design(shape, row.width, row.height, row.on, row.onWall); !ok) return ok;
+        }
+        return {};
     }
 
     /// Its set is paid off over a season.
