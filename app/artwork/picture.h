@@ -2,8 +2,10 @@
 #pragma once
 
 #include "core/artwork/count.h"
+#include "core/base/id.h"
 
 #include <cstdint>
+#include <map>
 #include <vector>
 
 namespace sp::artwork {
@@ -32,6 +34,7 @@ struct Picture {
     };
 
     std::vector<SetStone> stones;
+    std::map<base::Id, std::int64_t> counts; ///< by material, of a kept design; else empty
     std::vector<Disc> discs;
     std::vector<Line> lines;
 

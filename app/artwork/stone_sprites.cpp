@@ -62,7 +62,8 @@ void StoneSprites::paint(QPainter& painter, QPointF centre, double diameter, std
     const double pixels = diameter * m_ratio;
     if (pixels < kMote) {
         const double side = std::max(diameter, 1 / m_ratio);
-        painter.fillRect(QRectF(centre.x() - side / 2, centre.y() - side / 2, side, side), desk::stoneColour(rgb));
+        painter.fillRect(QRectF(centre.x() - side / 2, centre.y() - side / 2, side, side),
+                         desk::seenOn(desk::stoneColour(rgb), m_ground));
         return;
     }
     if (pixels > kMaxPainted) {

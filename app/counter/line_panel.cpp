@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/line_panel.h"
 
+#include "app/artwork/design_pictures.h"
+#include "app/artwork/design_view.h"
 #include "app/artwork/made_design.h"
 #include "app/counter/design_choices.h"
 #include "app/counter/sheet_row.h"
@@ -56,7 +58,8 @@ std::vector<catalogue::StoneCount> stonesOf(const catalogue::OrderLine& line) {
 LinePanel::LinePanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
     : Card(parent)
     , m_presenter(presenter)
-    , m_formatter(formatter) {
+    , m_formatter(formatter)
+    , m_pictures(new artwork::DesignPictures(presenter.session(), this)) {
     build();
     connectAll();
     loadLine();
@@ -225,6 +228,14 @@ void LinePanel::build() {
     m_places->setObjectName(QStringLiteral("places"));
     column->addWidget(m_places);
     column->addLayout(buildPlace());
+    m_picture = new artwork::DesignView(this);
+    m_picture->setObjectName(QStringLiteral("linePicture"));
+    column->addWidget(m_picture);
+    m_otherCounts = new desk::TextLabel(tr("The picture is of other counts: those of this line were changed by hand."),
+                                        TextSize::Small, Role::Muted, desk::Weight::Plain, this);
+    m_otherCounts->setObjectName(QStringLiteral("pictureOfOtherCounts"));
+    m_otherCounts->setWordWrap(true);
+    column->addWidget(m_otherCounts);
     m_stones = new StoneRows(m_presenter, m_formatter, this);
     column->addWidget(m_stones);
     buildAddPlace();
@@ -449,10 +460,22 @@ void LinePanel::refresh() {
     m_number->setText(tr("line %1 of %2").arg(m_presenter.current() + 1).arg(m_presenter.order().lines.size()));
     if (const auto* place = m_presenter.place()) m_onWall->setChecked(place->templatesOnWall);
     refreshPlaces();
+    refreshPicture();
     m_stones->refresh();
     m_sheets->refresh();
     refreshBench();
     refreshShortage();
+}
+
+/// The design of the place that is looked at; a one-off has none.
+void LinePanel::refreshPicture() {
+    const auto* place = m_presenter.place();
+    const auto picture = place ? m_pictures->stones(place->design) : nullptr;
+    m_picture->setVisible(picture != nullptr);
+    m_otherCounts->setVisible(picture && !artwork::showsTheCounts(*picture, place->stones));
+    if (!picture) return;
+    m_picture->showDesign(QString::fromStdString(needs::titleOf(m_presenter.line(), *place)), picture,
+                          m_formatter.length(place->width), m_formatter.length(place->height));
 }
 
 /// Of a line with one place there is nothing to choose.

@@ -16,6 +16,11 @@
 #include <QStringListModel>
 #include <QVBoxLayout>
 
+namespace sp::artwork {
+class DesignPictures;
+class DesignView;
+} // namespace sp::artwork
+
 namespace sp::counter {
 
 class SheetRow;
@@ -50,6 +55,7 @@ class LinePanel : public desk::Card {
     void loadTax();
     void refresh();
     void refreshPlaces();
+    void refreshPicture();
     void refreshBench();
     void refreshShortage();
 
@@ -83,6 +89,9 @@ class LinePanel : public desk::Card {
     QComboBox* m_taxRate = nullptr;
     QWidget* m_sizes = nullptr;
     std::vector<desk::CountField*> m_sizeFields;
+    artwork::DesignPictures* m_pictures;
+    artwork::DesignView* m_picture = nullptr;
+    desk::TextLabel* m_otherCounts = nullptr;
     StoneRows* m_stones = nullptr;
     SheetRow* m_sheets = nullptr;
     QWidget* m_bench = nullptr;

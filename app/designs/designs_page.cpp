@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/designs/designs_page.h"
 
+#include "app/artwork/design_pictures.h"
+#include "app/artwork/design_view.h"
 #include "app/artwork/made_design.h"
 #include "app/designs/design_stones.h"
 #include "app/desk/bench_style.h"
@@ -33,6 +35,10 @@ DesignsPage::DesignsPage(session::BookSession& session, const desk::Formatter& f
     , m_formatter(formatter) {
     buildActions(*buildList(tr("Designs"), {tr("Designs"), tr("&Find by name"), tr("No design is called that.")},
                             "designs", "findDesign", m_formatter));
+    m_pictures = new artwork::DesignPictures(session, this);
+    setPictures([this](const base::Id& design, QSize room, const QColor& ground, double ratio) {
+        return m_pictures->small(design, room, ground, ratio);
+    });
     auto* card = new desk::Card(this);
     buildCard(card);
     addCard(card);
@@ -126,6 +132,9 @@ void DesignsPage::buildCard(QWidget* card) {
     m_paidOff->setObjectName(QStringLiteral("designPaidOff"));
     m_paidOff->setWordWrap(true);
     column->addWidget(m_paidOff);
+    m_picture = new artwork::DesignView(this);
+    m_picture->setObjectName(QStringLiteral("designPicture"));
+    column->addWidget(m_picture);
     m_stones = new DesignStones(m_presenter, m_formatter, this);
     column->addWidget(m_stones);
     m_total = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
@@ -181,7 +190,13 @@ QLayout* DesignsPage::buildDrawing() {
 
 void DesignsPage::showDrawing() {
     const auto drawing = m_presenter.session().artwork(m_presenter.currentId());
-    m_drawing->setVisible(drawing.has_value());
+    const auto* design = m_presenter.current();
+    const auto picture = m_pictures->stones(design->id);
+    m_picture->showDesign(QString::fromStdString(design->name), picture, m_formatter.length(design->width),
+                          m_formatter.length(design->height));
+    // What was estimated from has no stones of its own, but a picture of where they would sit.
+    m_picture->setVisible(picture || !drawing);
+    m_drawing->setVisible(drawing && !picture);
     m_drawingWords->setVisible(drawing.has_value());
     if (!drawing) return;
     const auto name = QString::fromStdString(drawing->fileName);

@@ -15,6 +15,11 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+namespace sp::artwork {
+class DesignPictures;
+class DesignView;
+} // namespace sp::artwork
+
 namespace sp::designs {
 
 class DesignStones;
@@ -71,6 +76,8 @@ class DesignsPage : public desk::ListPage {
     DesignStones* m_stones = nullptr;
     QCheckBox* m_ownPacking = nullptr;
     desk::PackingRows* m_packing = nullptr;
+    artwork::DesignPictures* m_pictures = nullptr;
+    artwork::DesignView* m_picture = nullptr;
     desk::SheetPicture* m_sheet = nullptr;
     desk::TextLabel* m_total = nullptr;
     QLabel* m_drawing = nullptr;

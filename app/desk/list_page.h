@@ -26,6 +26,7 @@ class ListPage : public SplitPage {
     /// The right side. In a narrow window one side is shown at a time, the card under the name of what is open.
     void addCard(QWidget* card);
     const StoneList& list() const { return *m_list; }
+    void setPictures(StoneList::Picture pictures) { m_list->setPictures(std::move(pictures)); }
 
     /// The list and the card as things are now. What is open stays listed though the search does not find it: it is
     /// worked on (a new name, a new thing).

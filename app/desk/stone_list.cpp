@@ -40,6 +40,14 @@ void StoneList::setRows(std::vector<StoneListRow> rows, const base::Id& open) {
     if (const int at = m_model.indexOf(open); at >= 0) m_rows->setCurrentIndex(m_model.index(at));
 }
 
+void StoneList::setPictures(Picture pictures) {
+    auto* delegate = qobject_cast<StoneListDelegate*>(m_rows->itemDelegate());
+    delegate->setPictures(
+        [this, of = std::move(pictures)](const QModelIndex& row, QSize room, const QColor& ground, double ratio) {
+            return of(m_model.row(row.row()).id, room, ground, ratio);
+        });
+}
+
 } // namespace sp::desk
 
 #include "moc_stone_list.cpp"

@@ -6,6 +6,9 @@
 #include "app/desk/stone_list_model.h"
 
 #include <QListView>
+#include <QPixmap>
+
+#include <functional>
 
 namespace sp::desk {
 
@@ -27,6 +30,9 @@ class StoneList : public QWidget {
     QListView& rows() { return *m_rows; }
 
     void setRows(std::vector<StoneListRow> rows, const base::Id& open);
+    /// What the things look like, in place of their stones' colours; see StoneListDelegate::RowPicture.
+    using Picture = std::function<QPixmap(const base::Id& id, QSize room, const QColor& ground, double ratio)>;
+    void setPictures(Picture pictures);
     bool holds(const base::Id& id) const { return m_model.indexOf(id) >= 0; }
     /// Of the first row; none where there is none.
     base::Id first() const { return m_model.rowCount() > 0 ? m_model.row(0).id : base::Id{}; }

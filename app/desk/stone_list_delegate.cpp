@@ -35,10 +35,17 @@ void StoneListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
     for (const auto& stone : index.data(m_stonesRole).toList()) stones.push_back(stone.value<QColor>());
     const QRect inner = ground.toRect().adjusted(8, 4, -8, -4);
     int stonesWidth = index.data(m_stonesRole).isValid() ? side * 3 : 0;
-    if (!stones.empty())
+    const QColor under = colour(chosen ? Role::JewelSoft : Role::Bench);
+    const QSize room(side * 3, inner.height());
+    const auto picture =
+        m_pictures ? m_pictures(index, room, under, painter->device()->devicePixelRatioF()) : QPixmap();
+    if (!picture.isNull()) {
+        painter->drawPixmap(inner.topLeft(), picture);
+        stonesWidth = room.width() + 8;
+    } else if (!stones.empty())
         stonesWidth =
             std::max(stonesWidth, 8 + paintStones(*painter, QRect(inner.left(), inner.top(), side * 3, inner.height()),
-                                                  stones, side, 3, colour(chosen ? Role::JewelSoft : Role::Bench)));
+                                                  stones, side, 3, under));
     const QRect words = inner.adjusted(stonesWidth, 0, 0, 0);
     const auto detail = index.data(m_detailRole).toString();
     const QRect upper(words.left(), words.top(), words.width(), detail.isEmpty() ? words.height() : words.height() / 2);

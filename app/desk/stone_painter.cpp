@@ -169,17 +169,24 @@ void paintGlint(QPainter& painter, QPointF at, double reach, const QColor& light
     painter.drawEllipse(at, reach, reach);
 }
 
+bool isDark(const QColor& ground) {
+    return contrast(ground, lightened(ground, 1)) > contrast(ground, deepened(ground, 1));
+}
+
 /// The stone's own colour, moved until the rim stands out from the ground.
 QColor rimOf(const QColor& stone, const QColor& ground) {
-    constexpr double kSeen = 1.9;
-    const bool darkGround = contrast(ground, lightened(ground, 1)) > contrast(ground, deepened(ground, 1));
-    QColor rim = darkGround ? stone : deepened(stone, 0.35);
-    for (int i = 0; i < 12 && contrast(rim, ground) < kSeen; ++i)
-        rim = darkGround ? lightened(rim, 0.12) : deepened(rim, 0.12);
-    return rim;
+    return seenOn(isDark(ground) ? stone : deepened(stone, 0.35), ground);
 }
 
 } // namespace
+
+QColor seenOn(QColor stone, const QColor& ground) {
+    constexpr double kSeen = 1.9;
+    const bool onDark = isDark(ground);
+    for (int i = 0; i < 12 && contrast(stone, ground) < kSeen; ++i)
+        stone = onDark ? lightened(stone, 0.12) : deepened(stone, 0.12);
+    return stone;
+}
 
 QColor stoneColour(std::uint32_t rgb) { return QColor::fromRgb(rgb | 0xFF000000U); }
 

@@ -15,6 +15,9 @@ namespace sp::desk {
 /// ground and a clear one on white.
 void paintStone(QPainter& painter, const QRectF& box, const QColor& stone, const QColor& ground);
 
+/// A stone's colour, moved away from the ground's until it is seen on it: for what is too small for a rim.
+QColor seenOn(QColor stone, const QColor& ground);
+
 /// A stone's colour as the catalogue keeps it (0xRRGGBB).
 QColor stoneColour(std::uint32_t rgb);
 
