@@ -35,6 +35,8 @@ KeysDialog::KeysDialog(const std::vector<KeyWords>& keys, const std::vector<KeyW
          tr("What is to be made, in its order: when each job is ready, which is late, and its bench sheet.")},
         {tr("Customers"),
          tr("Who orders: how one reaches them, their certificate, what they ordered and what they owe.")},
+        {tr("Figures"),
+         tr("What a month earned: income, cost and what an hour at the bench brought; where it came from.")},
         {tr("Shop"), tr("What you decide once: letterhead, rates, mark-up, tax, the bench.")},
         {tr("Set up"), tr("The first steps of a new shop, and what a price still lacks; Ctrl+Enter goes on to the next "
                           "step.")}};

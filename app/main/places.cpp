@@ -7,6 +7,7 @@
 #include "app/counter/counter_page.h"
 #include "app/customers/customers_page.h"
 #include "app/designs/designs_page.h"
+#include "app/figures/figures_page.h"
 #include "app/first_hour/first_hour_page.h"
 #include "app/jobs/jobs_page.h"
 #include "app/main/sheet_writer.h"
@@ -89,6 +90,14 @@ QWidget* makeCustomers(const PlaceContext& context, QWidget* parent) {
     return page;
 }
 
+QWidget* makeFigures(const PlaceContext& context, QWidget* parent) {
+    using figures::FiguresPage;
+    auto* page = new FiguresPage(context.session, context.formatter, parent);
+    QObject::connect(page, &FiguresPage::openAsked, page, context.openQuote);
+    QObject::connect(page, &FiguresPage::jobsAsked, page, [goTo = context.goTo] { goTo(PlaceId::Jobs); });
+    return page;
+}
+
 QWidget* makeFirstSteps(const PlaceContext& context, QWidget* parent) {
     using first_hour::FirstHourPage;
     auto* page = new FirstHourPage(context.firstHour, context.formatter, parent);
@@ -123,6 +132,8 @@ std::vector<Place> placesOf(const PlaceContext& context) {
          false, with(makeBench), to(&bench::BenchPage::focusStart)},
         {PlaceId::Customers, Icon::Customers, QCoreApplication::translate("places", "Customers"),
          QStringLiteral("placeCustomers"), true, with(makeCustomers), to(&customers::CustomersPage::focusFind)},
+        {PlaceId::Figures, Icon::Figures, QCoreApplication::translate("places", "Figures"),
+         QStringLiteral("placeFigures"), false, with(makeFigures), to(&figures::FiguresPage::focusStart)},
         {PlaceId::Shop, Icon::Shop, QCoreApplication::translate("places", "Shop"), QStringLiteral("placeShop"), true,
          with(makePage<shop::ShopPage>), to(&shop::ShopPage::focusFind)},
         {PlaceId::FirstSteps, Icon::FirstSteps, QCoreApplication::translate("places", "Set up"),

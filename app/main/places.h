@@ -18,7 +18,7 @@
 namespace sp::program {
 
 /// In the order of the rail. The last is there while a new shop is set up.
-enum class PlaceId { Counter, Designs, Supplies, Buying, Jobs, Bench, Customers, Shop, FirstSteps };
+enum class PlaceId { Counter, Designs, Supplies, Buying, Jobs, Bench, Customers, Figures, Shop, FirstSteps };
 
 /// What places use, and what they ask the window to do. All of it outlives them.
 struct PlaceContext {

@@ -84,9 +84,10 @@ class TabWalk : public test::DemoWindow {
 TEST_F(TabWalk, reachesEveryInputOfEveryPlaceOnce) {
     orderLantern();
     const std::pair<const char*, const char*> places[] = {
-        {"placeCounter", "customer"},       {"placeDesigns", "findDesign"}, {"placeSupplies", "findSupply"},
-        {"placeBuying", "buyDesign"},       {"placeJobs", "findJob"},       {"placeBench", "benchGo"},
-        {"placeCustomers", "findCustomer"}, {"placeShop", "shopName"},      {"placeFirstSteps", "firstShopName"}};
+        {"placeCounter", "customer"},        {"placeDesigns", "findDesign"},    {"placeSupplies", "findSupply"},
+        {"placeBuying", "buyDesign"},        {"placeJobs", "findJob"},          {"placeBench", "benchGo"},
+        {"placeCustomers", "findCustomer"},  {"placeFigures", "figuresBefore"}, {"placeShop", "shopName"},
+        {"placeFirstSteps", "firstShopName"}};
     int number = 0;
     for (const auto& [place, first] : places) {
         goTo(static_cast<PlaceId>(number++));
