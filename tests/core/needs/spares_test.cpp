@@ -90,6 +90,12 @@ TEST(SparesOf, areOfTheSizeWithMostPieces) {
     EXPECT_EQ(sparesOf(std::vector{hoodies(30, {{"M", Count::of(10)}})}, rule(3))[0].size, "");
 }
 
+// Of nothing none is spoiled; of one at a half one is. A line of no pieces beside it makes it no more.
+TEST(SparesOf, ofNoPiecesAreNone) {
+    EXPECT_EQ(countsOf(sparesOf(std::vector{hoodies(0)}, rule(50))), std::vector<std::int64_t>{0});
+    EXPECT_EQ(sparesOf(std::vector{hoodies(0), hoodies(1)}, rule(50))[0].of, 1);
+}
+
 // The customer's own garments of two lines have nothing in common: 12 and 12 are not 24.
 TEST(SparesOf, countACustomersGarmentsAlone) {
     const std::vector<OrderLine> lines{ownGarments(12), ownGarments(12), ownGarments(24)};

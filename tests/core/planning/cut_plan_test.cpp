@@ -182,6 +182,19 @@ TEST(CutLists, haveEachPlaceOfAPiece) {
     EXPECT_EQ(tape[1].count, 3);
 }
 
+TEST(CutLists, nameThePlaceWhereThereAreSeveral) {
+    const auto book = sample::priceBook();
+    auto line = sample::lantern(5);
+    line.baseMaterial = sample::idOf("Hoodie");
+    line.first().place = "Front";
+    const auto firstName = [&] { return listOf(*cutLists(std::vector{line}, book), "Tape")->pieces[0].name; };
+    EXPECT_EQ(firstName(), "Lantern") << "the only one";
+    line.places.push_back(crest(1).first());
+    EXPECT_EQ(firstName(), "Lantern, Front");
+    line.first().place.clear();
+    EXPECT_EQ(firstName(), "Lantern") << "without a name";
+}
+
 TEST(CutLists, refuseALineWithoutSizeOrMaterial) {
     const auto book = sample::priceBook();
     std::vector lines{sample::lantern(5)};

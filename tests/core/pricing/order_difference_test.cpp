@@ -149,6 +149,7 @@ TEST(OrderDifference, saysWhatOfAPlaceIsAnother) {
     EXPECT_EQ(with([](Places& on) { on[0].height = units::Length::fromNanometres(50'800'000); }), (Names{"Height"}));
     EXPECT_EQ(with([](Places& on) { on[0].stones[0].count = Count::of(17); }), (Names{"Stones"}));
     EXPECT_EQ(with([](Places& on) { on[0].templatesOnWall = true; }), (Names{"TemplatesOnTheWall"}));
+    EXPECT_EQ(with([](Places& on) { on[0].artTime = units::Duration::fromMinutes(7); }), (Names{"ArtTime"}));
     EXPECT_EQ(with([](Places& on) {
                   on.push_back(on[0]);
                   on[1].width = units::Length::fromNanometres(50'800'000);
@@ -197,6 +198,7 @@ TEST(OrderDifference, saysWhatOfTheWholeOrderIsAnother) {
     const auto difference = compared(given(), is);
     EXPECT_EQ(partsOf(difference.parts), (std::vector<std::string>{"DayItIsWanted", "Discount", "Exemption"}));
     EXPECT_EQ(difference.parts[0].was, base::Value());
+    EXPECT_EQ(difference.parts[1].is, base::asValue("10 %"));
     ASSERT_FALSE(difference.amounts.empty());
     EXPECT_EQ(difference.amounts[0].what, base::say(Note::DiscountOfOrder));
     EXPECT_TRUE(difference.amounts[0].is.isNegative());
