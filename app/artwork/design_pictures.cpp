@@ -7,10 +7,13 @@
 #include "core/artwork/count.h"
 #include "core/artwork/nearest_stone.h"
 
+#include <QCryptographicHash>
 #include <QPainter>
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <utility>
 
 namespace sp::artwork {
 
@@ -45,6 +48,34 @@ const catalogue::Material* stoneOf(const StoneGroup& group, const std::vector<ca
     return nearest ? called(*nearest) : nullptr;
 }
 
+/// Of all that pictureOf looks at.
+QByteArray digestOf(const catalogue::Design& design, const catalogue::DesignArtwork& drawing,
+                    session::BookSession& session) {
+    QCryptographicHash hash(QCryptographicHash::Sha256);
+    const auto addNumber = [&](std::int64_t number) { hash.addData(QByteArray::number(qint64(number)) + ' '); };
+    const auto addText = [&](const std::string& text) {
+        addNumber(std::ssize(text));
+        hash.addData(QByteArray::fromRawData(text.data(), static_cast<qsizetype>(text.size())));
+    };
+    addText(drawing.file);
+    addText(drawing.fileName);
+    addNumber(isEstimated(drawing) ? 1 : 0);
+    addNumber(drawing.unit.nanometres());
+    addNumber(drawing.holeAllowance.nanometres());
+    for (const auto& material : materialsOf(design, session)) {
+        addText(material.id.text());
+        addNumber(static_cast<std::int64_t>(material.kind));
+        addText(material.stone.size);
+        addNumber(material.stone.rgb);
+    }
+    for (const auto& known : session.colourMaterials()) {
+        addNumber(known.rgb);
+        addText(known.stoneSize);
+        addText(known.material.text());
+    }
+    return hash.result();
+}
+
 } // namespace
 
 std::shared_ptr<const Picture> pictureOf(const catalogue::Design& design, const catalogue::DesignArtwork& drawing,
@@ -73,10 +104,16 @@ std::shared_ptr<const Picture> pictureOf(const catalogue::Design& design, const 
 }
 
 bool showsTheCounts(const Picture& picture, const std::vector<catalogue::StoneCount>& stones) {
-    std::map<base::Id, std::int64_t> counts;
-    for (const auto& stone : stones)
-        if (stone.count.value() > 0) counts[stone.material] += stone.count.value();
-    return counts == picture.counts;
+    const auto isShown = [&](const catalogue::StoneCount& stone) {
+        return stone.count.value() <= 0 || picture.counts.contains(stone.material);
+    };
+    const auto isTaken = [&](const std::pair<const base::Id, std::int64_t>& shown) {
+        std::int64_t taken = 0;
+        for (const auto& stone : stones)
+            if (stone.material == shown.first && stone.count.value() > 0) taken += stone.count.value();
+        return taken == shown.second;
+    };
+    return std::ranges::all_of(stones, isShown) && std::ranges::all_of(picture.counts, isTaken);
 }
 
 QRectF paintStonesInto(QPainter& painter, const Picture& picture, const QRectF& room, StoneSprites& sprites) {
@@ -97,31 +134,53 @@ DesignPictures::DesignPictures(session::BookSession& session, QObject* parent)
     , m_stones(kMaxStonesKept)
     , m_small(kMaxBytesKept) {
     connect(&m_session, &session::BookSession::changed, this, [this] {
-        m_stones.clear();
-        m_small.clear();
+        m_contents.clear();
+        Q_EMIT changed();
     });
 }
 
-std::shared_ptr<const Picture> DesignPictures::stones(const base::Id& id) {
-    const auto key = keyOf(id);
-    if (const auto* known = m_stones.object(key)) return known->picture;
+/// What the picture of the design depends on, as a digest; empty where no drawing is kept. `drawing` is the kept one
+/// where it had to be read to know.
+QByteArray DesignPictures::contentOf(const base::Id& id, std::optional<catalogue::DesignArtwork>& drawing) {
+    const auto known = m_contents.constFind(keyOf(id));
+    if (known != m_contents.constEnd()) return *known;
     const auto* design = m_session.design(id);
-    const auto drawing = design ? m_session.artwork(id) : std::nullopt;
-    auto picture = drawing ? pictureOf(*design, *drawing, m_session) : nullptr;
+    if (design) drawing = m_session.artwork(id);
+    const auto content = drawing ? digestOf(*design, *drawing, m_session) : QByteArray();
+    m_contents.insert(keyOf(id), content);
+    return content;
+}
+
+std::shared_ptr<const Picture> DesignPictures::stonesOf(const base::Id& id, const QByteArray& content,
+                                                        std::optional<catalogue::DesignArtwork> drawing) {
+    if (content.isEmpty()) return nullptr;
+    if (const auto* known = m_stones.object(content)) return known->picture;
+    if (!drawing) drawing = m_session.artwork(id);
+    const auto* design = m_session.design(id);
+    auto picture = design && drawing ? pictureOf(*design, *drawing, m_session) : nullptr;
     const int cost = picture ? static_cast<int>(std::min<std::size_t>(picture->stones.size(), kMaxStonesKept)) : 1;
-    m_stones.insert(key, new Kept{picture}, cost);
+    m_stones.insert(content, new Kept{picture}, cost);
     return picture;
 }
 
+std::shared_ptr<const Picture> DesignPictures::stones(const base::Id& id) {
+    std::optional<catalogue::DesignArtwork> drawing;
+    const auto content = contentOf(id, drawing);
+    return stonesOf(id, content, std::move(drawing));
+}
+
 QPixmap DesignPictures::small(const base::Id& design, QSize room, const QColor& ground, double devicePixelRatio) {
+    std::optional<catalogue::DesignArtwork> drawing;
+    const auto content = contentOf(design, drawing);
+    if (content.isEmpty()) return {};
     const auto key = QStringLiteral("%1 %2 %3 %4 %5")
-                         .arg(keyOf(design))
+                         .arg(QString::fromLatin1(content.toHex()))
                          .arg(room.width())
                          .arg(room.height())
                          .arg(ground.rgba())
                          .arg(devicePixelRatio);
     if (const auto* known = m_small.object(key)) return *known;
-    const auto picture = stones(design);
+    const auto picture = stonesOf(design, content, std::move(drawing));
     auto pixmap = picture ? painted(*picture, room, ground, devicePixelRatio) : QPixmap();
     m_small.insert(key, new QPixmap(pixmap), std::max(1, pixmap.width() * pixmap.height() * 4));
     return pixmap;

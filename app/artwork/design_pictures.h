@@ -5,13 +5,16 @@
 #include "app/artwork/stone_sprites.h"
 #include "app/session/book_session.h"
 
+#include <QByteArray>
 #include <QCache>
+#include <QHash>
 #include <QObject>
 #include <QPixmap>
 #include <QSize>
 
 #include <map>
 #include <memory>
+#include <optional>
 
 namespace sp::artwork {
 
@@ -25,7 +28,8 @@ std::shared_ptr<const Picture> pictureOf(const catalogue::Design& design, const 
 bool showsTheCounts(const Picture& picture, const std::vector<catalogue::StoneCount>& stones);
 
 /// What the designs of the open book look like, for lists and cards: read when first asked for, painted once for each
-/// size, at most 32 MB of pictures and a million stones kept. Forgets all when the book changes.
+/// size, at most 32 MB of pictures and a million stones kept. They are kept by what they are of: after a change of the
+/// book a drawing is looked at once more, and read and painted anew only where it or its stones are others.
 class DesignPictures : public QObject {
     Q_OBJECT
 
@@ -38,7 +42,15 @@ class DesignPictures : public QObject {
     /// colour it will lie on. Null where there is nothing to show.
     QPixmap small(const base::Id& design, QSize room, const QColor& ground, double devicePixelRatio);
 
+  Q_SIGNALS:
+    /// The book changed, and what is asked for now is answered from it as it is. Who shows a picture asks again then:
+    /// they may hear of the book's change before this does.
+    void changed();
+
   private:
+    QByteArray contentOf(const base::Id& design, std::optional<catalogue::DesignArtwork>& drawing);
+    std::shared_ptr<const Picture> stonesOf(const base::Id& design, const QByteArray& content,
+                                            std::optional<catalogue::DesignArtwork> drawing);
     QPixmap painted(const Picture& picture, QSize room, const QColor& ground, double devicePixelRatio);
 
     struct Kept {
@@ -47,7 +59,8 @@ class DesignPictures : public QObject {
 
     session::BookSession& m_session;
     StoneSprites m_sprites;
-    QCache<QString, Kept> m_stones;
+    QHash<QString, QByteArray> m_contents; ///< by design; of those that were asked for since the book changed
+    QCache<QByteArray, Kept> m_stones;     ///< by content
     QCache<QString, QPixmap> m_small;
 };
 

@@ -10,6 +10,8 @@
 #include <QEvent>
 #include <QPainter>
 
+#include <cmath>
+#include <iterator>
 #include <utility>
 
 namespace sp::artwork {
@@ -22,6 +24,8 @@ constexpr int kHigh = 220; ///< px at 100 %
 constexpr int kRoom = 16;
 constexpr int kGap = 10; ///< between the stones and the line beside them
 constexpr int kTick = 4;
+constexpr double kRulerStep = 1.6;        ///< mm, a sixteenth of an inch
+constexpr double kSameProportions = 0.03; ///< of the one
 
 /// A line from end to end with a tick on either, open in the middle for its words.
 void paintMeasure(QPainter& painter, QPointF from, QPointF to, const QString& words) {
@@ -44,6 +48,18 @@ void paintMeasure(QPainter& painter, QPointF from, QPointF to, const QString& wo
         Qt::AlignCenter | Qt::TextDontClip, words);
 }
 
+/// Whether a drawing of that box is as wide for its height as what is called `width` by `height`. Both were rounded up
+/// to a step of the ruler when they were taken from a drawing, which tells in a low row of stones.
+bool hasProportions(const Box& box, units::Length width, units::Length height) {
+    if (box.isEmpty() || width.isZero() || height.isZero()) return false;
+    const double across = width.millimetres() - box.width();
+    const double down = height.millimetres() - box.height();
+    if (across >= 0 && across <= kRulerStep && down >= 0 && down <= kRulerStep) return true;
+    const double one = width.millimetres() * box.height();
+    const double other = height.millimetres() * box.width();
+    return std::abs(one - other) <= kSameProportions * other;
+}
+
 } // namespace
 
 DesignView::DesignView(QWidget* parent)
@@ -51,16 +67,28 @@ DesignView::DesignView(QWidget* parent)
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
-void DesignView::showDesign(const QString& name, std::shared_ptr<const Picture> picture, const QString& width,
-                            const QString& height) {
+void DesignView::showDesign(const QString& name, std::shared_ptr<const Picture> picture, units::Length width,
+                            units::Length height, const desk::Formatter& formatter) {
+    const auto title = picture ? tr("Picture of %1").arg(name) : tr("No picture of %1").arg(name);
+    const bool isMeasured = picture && hasProportions(picture->box(), width, height);
+    const auto across = isMeasured ? formatter.length(width) : QString();
+    const auto down = isMeasured ? formatter.length(height) : QString();
+    QString description;
+    if (picture) {
+        const auto count = std::ssize(picture->stones);
+        description = words::counted(words::Thing::Stone, count, formatter.count(units::Count::of(count)));
+        if (isMeasured)
+            description = tr("%1, %2 wide, %3 high", "522 stones, 5 in wide, 7 in high").arg(description, across, down);
+    }
+    if (title == accessibleName() && description == accessibleDescription() && picture == m_picture &&
+        across == m_width && down == m_height)
+        return;
     m_painted = {};
     m_picture = std::move(picture);
-    m_width = width;
-    m_height = height;
-    setAccessibleName(m_picture ? tr("Picture of %1").arg(name) : tr("No picture of %1").arg(name));
-    const auto stones = m_picture ? std::ssize(m_picture->stones) : 0;
-    setAccessibleDescription(m_picture ? words::counted(words::Thing::Stone, stones, QString::number(stones))
-                                       : QString());
+    m_width = across;
+    m_height = down;
+    setAccessibleName(title);
+    setAccessibleDescription(description);
     updateGeometry();
     update();
 }
@@ -70,7 +98,7 @@ QSize DesignView::minimumSizeHint() const { return {desk::scaled(160), sizeHint(
 
 void DesignView::changeEvent(QEvent* event) {
     if (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange ||
-        event->type() == QEvent::FontChange)
+        event->type() == QEvent::FontChange || event->type() == QEvent::LanguageChange)
         m_painted = {};
     QWidget::changeEvent(event);
 }
@@ -101,12 +129,12 @@ QPixmap DesignView::painted() {
         return pixmap;
     }
     const auto metrics = painter.fontMetrics();
-    const double beside = kGap + metrics.horizontalAdvance(m_height);
-    const double below = kGap + metrics.height();
+    const double beside = m_width.isEmpty() ? 0 : kGap + metrics.horizontalAdvance(m_height);
+    const double below = m_width.isEmpty() ? kRoom / 2.0 : kGap + metrics.height();
     const QRectF room = QRectF(rect()).adjusted(kRoom + beside, kRoom, -kRoom - beside, -kRoom / 2.0 - below);
     m_sprites.setGround(desk::colour(Role::Paper), ratio);
     const QRectF box = paintStonesInto(painter, *m_picture, room, m_sprites);
-    if (!box.isEmpty()) paintMeasures(painter, box);
+    if (!box.isEmpty() && !m_width.isEmpty()) paintMeasures(painter, box);
     return pixmap;
 }
 

@@ -3,6 +3,7 @@
 
 #include "app/artwork/picture.h"
 #include "app/artwork/stone_sprites.h"
+#include "app/format/formatter.h"
 
 #include <QPixmap>
 #include <QWidget>
@@ -19,9 +20,10 @@ class DesignView : public QWidget {
   public:
     explicit DesignView(QWidget* parent = nullptr);
 
-    /// `width` and `height` as they are read, "5 in". A picture of null: there is none.
-    void showDesign(const QString& name, std::shared_ptr<const Picture> picture, const QString& width,
-                    const QString& height);
+    /// A picture of null: there is none. Width and height are drawn beside it only where it has their proportions; of
+    /// other ones they would say what is not so. Nothing is painted anew while all is as it was.
+    void showDesign(const QString& name, std::shared_ptr<const Picture> picture, units::Length width,
+                    units::Length height, const desk::Formatter& formatter);
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
@@ -35,8 +37,8 @@ class DesignView : public QWidget {
     void paintMeasures(QPainter& painter, const QRectF& box) const;
 
     std::shared_ptr<const Picture> m_picture;
-    QString m_width;
-    QString m_height;
+    QString m_width;  ///< as it is read, "5 in"; empty: not drawn
+    QString m_height; ///< the same
     StoneSprites m_sprites;
     QPixmap m_painted;
 };

@@ -24,6 +24,13 @@ void StoneSprites::setGround(const QColor& ground, double devicePixelRatio) {
     m_ground = ground;
     m_ratio = devicePixelRatio;
     m_sprites.clear();
+    m_specks.clear();
+}
+
+const QColor& StoneSprites::speck(std::uint32_t rgb) {
+    const auto known = m_specks.constFind(rgb);
+    if (known != m_specks.constEnd()) return *known;
+    return *m_specks.insert(rgb, desk::seenOn(desk::stoneColour(rgb), m_ground));
 }
 
 const QPixmap& StoneSprites::sprite(std::uint32_t rgb, int halfPixels, int phase) {
@@ -62,8 +69,7 @@ void StoneSprites::paint(QPainter& painter, QPointF centre, double diameter, std
     const double pixels = diameter * m_ratio;
     if (pixels < kMote) {
         const double side = std::max(diameter, 1 / m_ratio);
-        painter.fillRect(QRectF(centre.x() - side / 2, centre.y() - side / 2, side, side),
-                         desk::seenOn(desk::stoneColour(rgb), m_ground));
+        painter.fillRect(QRectF(centre.x() - side / 2, centre.y() - side / 2, side, side), speck(rgb));
         return;
     }
     if (pixels > kMaxPainted) {

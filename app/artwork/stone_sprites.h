@@ -19,9 +19,11 @@ class StoneSprites {
     void paint(QPainter& painter, QPointF centre, double diameter, std::uint32_t rgb);
 
   private:
+    const QColor& speck(std::uint32_t rgb);
     const QPixmap& sprite(std::uint32_t rgb, int halfPixels, int phase);
 
     QHash<quint64, QPixmap> m_sprites;
+    QHash<QRgb, QColor> m_specks; ///< a stone's colour as it is seen on the ground
     QColor m_ground;
     double m_ratio = 1;
 };

@@ -231,8 +231,8 @@ void LinePanel::build() {
     m_picture = new artwork::DesignView(this);
     m_picture->setObjectName(QStringLiteral("linePicture"));
     column->addWidget(m_picture);
-    m_otherCounts = new desk::TextLabel(tr("The picture is of other counts: those of this line were changed by hand."),
-                                        TextSize::Small, Role::Muted, desk::Weight::Plain, this);
+    m_otherCounts = new desk::TextLabel(tr("The picture is of other counts than this line has."), TextSize::Small,
+                                        Role::Muted, desk::Weight::Plain, this);
     m_otherCounts->setObjectName(QStringLiteral("pictureOfOtherCounts"));
     m_otherCounts->setWordWrap(true);
     column->addWidget(m_otherCounts);
@@ -323,6 +323,8 @@ void LinePanel::connectAll() {
     connect(&m_presenter, &CounterPresenter::changed, this, &LinePanel::refresh);
     connect(&m_presenter, &CounterPresenter::lineShown, this, &LinePanel::loadLine);
     connect(&m_presenter.session(), &session::BookSession::changed, this, &LinePanel::offerBases);
+    // The presenter hears of a change of the book before the pictures do.
+    connect(m_pictures, &artwork::DesignPictures::changed, this, &LinePanel::refreshPicture);
 }
 
 void LinePanel::offerBases() {
@@ -474,8 +476,8 @@ void LinePanel::refreshPicture() {
     m_picture->setVisible(picture != nullptr);
     m_otherCounts->setVisible(picture && !artwork::showsTheCounts(*picture, place->stones));
     if (!picture) return;
-    m_picture->showDesign(QString::fromStdString(needs::titleOf(m_presenter.line(), *place)), picture,
-                          m_formatter.length(place->width), m_formatter.length(place->height));
+    m_picture->showDesign(QString::fromStdString(needs::titleOf(m_presenter.line(), *place)), picture, place->width,
+                          place->height, m_formatter);
 }
 
 /// Of a line with one place there is nothing to choose.

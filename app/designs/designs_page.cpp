@@ -31,11 +31,11 @@ using desk::TextSize;
 
 DesignsPage::DesignsPage(session::BookSession& session, const desk::Formatter& formatter, QWidget* parent)
     : ListPage(parent)
+    , m_pictures(new artwork::DesignPictures(session, this))
     , m_presenter(session)
     , m_formatter(formatter) {
     buildActions(*buildList(tr("Designs"), {tr("Designs"), tr("&Find by name"), tr("No design is called that.")},
                             "designs", "findDesign", m_formatter));
-    m_pictures = new artwork::DesignPictures(session, this);
     setPictures([this](const base::Id& design, QSize room, const QColor& ground, double ratio) {
         return m_pictures->small(design, room, ground, ratio);
     });
@@ -45,6 +45,10 @@ DesignsPage::DesignsPage(session::BookSession& session, const desk::Formatter& f
     connectFields();
     connect(&m_presenter, &DesignsPresenter::opened, this, &DesignsPage::refresh);
     connect(&m_presenter, &DesignsPresenter::changed, this, &DesignsPage::refresh);
+    connect(m_pictures, &artwork::DesignPictures::changed, this, [this] {
+        showDrawing();
+        list().repaintPictures();
+    });
     refresh();
 }
 
@@ -135,6 +139,11 @@ void DesignsPage::buildCard(QWidget* card) {
     m_picture = new artwork::DesignView(this);
     m_picture->setObjectName(QStringLiteral("designPicture"));
     column->addWidget(m_picture);
+    m_otherCounts = new desk::TextLabel(tr("The picture is of other counts than this design has."), TextSize::Small,
+                                        Role::Muted, desk::Weight::Plain, this);
+    m_otherCounts->setObjectName(QStringLiteral("designPictureOfOtherCounts"));
+    m_otherCounts->setWordWrap(true);
+    column->addWidget(m_otherCounts);
     m_stones = new DesignStones(m_presenter, m_formatter, this);
     column->addWidget(m_stones);
     m_total = new desk::TextLabel({}, TextSize::Small, Role::Muted, desk::Weight::Plain, this);
@@ -189,11 +198,12 @@ QLayout* DesignsPage::buildDrawing() {
 }
 
 void DesignsPage::showDrawing() {
-    const auto drawing = m_presenter.session().artwork(m_presenter.currentId());
     const auto* design = m_presenter.current();
+    if (!design) return;
+    const auto drawing = m_presenter.session().artwork(design->id);
     const auto picture = m_pictures->stones(design->id);
-    m_picture->showDesign(QString::fromStdString(design->name), picture, m_formatter.length(design->width),
-                          m_formatter.length(design->height));
+    m_picture->showDesign(QString::fromStdString(design->name), picture, design->width, design->height, m_formatter);
+    m_otherCounts->setVisible(picture && !artwork::showsTheCounts(*picture, design->stones));
     // What was estimated from has no stones of its own, but a picture of where they would sit.
     m_picture->setVisible(picture || !drawing);
     m_drawing->setVisible(drawing && !picture);

@@ -58,6 +58,7 @@ class DesignsPage : public desk::ListPage {
     void removed();
     void showPlan();
 
+    artwork::DesignPictures* m_pictures; ///< before the presenter: it hears of a change first
     DesignsPresenter m_presenter;
     base::Id m_shown; ///< the design the fields speak of
     desk::Formatter m_formatter;
@@ -76,8 +77,8 @@ class DesignsPage : public desk::ListPage {
     DesignStones* m_stones = nullptr;
     QCheckBox* m_ownPacking = nullptr;
     desk::PackingRows* m_packing = nullptr;
-    artwork::DesignPictures* m_pictures = nullptr;
     artwork::DesignView* m_picture = nullptr;
+    desk::TextLabel* m_otherCounts = nullptr;
     desk::SheetPicture* m_sheet = nullptr;
     desk::TextLabel* m_total = nullptr;
     QLabel* m_drawing = nullptr;

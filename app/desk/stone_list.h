@@ -33,6 +33,8 @@ class StoneList : public QWidget {
     /// What the things look like, in place of their stones' colours; see StoneListDelegate::RowPicture.
     using Picture = std::function<QPixmap(const base::Id& id, QSize room, const QColor& ground, double ratio)>;
     void setPictures(Picture pictures);
+    /// What they look like has changed, though their words may not have.
+    void repaintPictures() const { m_rows->viewport()->update(); }
     bool holds(const base::Id& id) const { return m_model.indexOf(id) >= 0; }
     /// Of the first row; none where there is none.
     base::Id first() const { return m_model.rowCount() > 0 ? m_model.row(0).id : base::Id{}; }

@@ -5,11 +5,16 @@
 #include "app/demo/demo_book.h"
 #include "tests/support/held_clock.h"
 #include "tests/support/temp_folder.h"
+#include "tests/support/wait_for.h"
 
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QEvent>
 #include <QImage>
+
+#include <algorithm>
+#include <memory>
 
 namespace {
 
@@ -32,6 +37,7 @@ class DesignPictures : public testing::Test {
     test::TempFolder m_folder;
     session::BookSession m_session;
     artwork::DesignPictures m_pictures;
+    desk::Formatter m_formatter{QLocale(QLocale::English, QLocale::UnitedStates), m_session.shop()};
 };
 
 TEST_F(DesignPictures, showTheStonesThatTheDesignTakes) {
@@ -72,14 +78,98 @@ TEST_F(DesignPictures, smallOnesAreSeenOnWhite) {
     EXPECT_GT(seen, 40);
 }
 
+TEST_F(DesignPictures, smallOnesAreOfTheirGround) {
+    const auto heron = named("Heron").id;
+    const auto onWhite = m_pictures.small(heron, {36, 36}, Qt::white, 1).toImage();
+    const auto onBlack = m_pictures.small(heron, {36, 36}, Qt::black, 1).toImage();
+    artwork::DesignPictures others(m_session);
+    EXPECT_EQ(onBlack, others.small(heron, {36, 36}, Qt::black, 1).toImage());
+    EXPECT_NE(onBlack, onWhite);
+}
+
+/// Where neither the drawing nor its stones are others there is nothing to read or paint anew.
+TEST_F(DesignPictures, areKeptWhileNothingOfThemChanges) {
+    auto design = named("Heron");
+    const auto before = m_pictures.stones(design.id);
+    ASSERT_TRUE(before);
+    int told = 0;
+    QObject::connect(&m_pictures, &artwork::DesignPictures::changed, &m_pictures, [&] { ++told; });
+    design.note = "For the window";
+    ASSERT_TRUE(m_session.change([&](db::Book& book) { return book.save(design); }));
+    EXPECT_EQ(told, 1);
+    EXPECT_EQ(m_pictures.stones(design.id), before);
+}
+
+TEST_F(DesignPictures, areInTheColoursThatTheStonesHaveNow) {
+    const auto design = named("Heron");
+    ASSERT_FALSE(design.stones.empty());
+    const auto before = m_pictures.small(design.id, {36, 36}, Qt::white, 1).toImage();
+    auto material = *m_session.material(design.stones.front().material);
+    ASSERT_TRUE(m_pictures.stones(design.id)->counts.contains(material.id));
+    material.stone.rgb = 0xC01030;
+    ASSERT_TRUE(m_session.change([&](db::Book& book) { return book.save(material); }));
+    const auto stones = m_pictures.stones(design.id)->stones;
+    EXPECT_TRUE(std::ranges::any_of(stones, [](const auto& stone) { return stone.rgb == 0xC01030; }));
+    EXPECT_NE(m_pictures.small(design.id, {36, 36}, Qt::white, 1).toImage(), before);
+}
+
 TEST_F(DesignPictures, sayWhatTheyShow) {
     artwork::DesignView view;
-    view.showDesign(QStringLiteral("Heron"), m_pictures.stones(named("Heron").id), QStringLiteral("5 in"),
-                    QStringLiteral("7 in"));
+    const auto heron = named("Heron");
+    const auto picture = m_pictures.stones(heron.id);
+    view.showDesign(QStringLiteral("Heron"), picture, heron.width, heron.height, m_formatter);
     EXPECT_EQ(view.accessibleName(), QStringLiteral("Picture of Heron"));
-    EXPECT_EQ(view.accessibleDescription(), QStringLiteral("522 stones"));
-    view.showDesign(QStringLiteral("Heron"), nullptr, {}, {});
+    EXPECT_EQ(view.accessibleDescription(), QStringLiteral("522 stones, 5 in wide, 7 in high"));
+    view.showDesign(QStringLiteral("Heron"), picture, heron.height, heron.width, m_formatter);
+    EXPECT_EQ(view.accessibleDescription(), QStringLiteral("522 stones")) << "measures of other proportions";
+    view.showDesign(QStringLiteral("Heron"), picture, heron.width + heron.width, heron.height + heron.height,
+                    m_formatter);
+    EXPECT_EQ(view.accessibleDescription(), QStringLiteral("522 stones, 10 in wide, 14 in high"));
+    view.showDesign(QStringLiteral("Heron"), nullptr, heron.width, heron.height, m_formatter);
     EXPECT_EQ(view.accessibleName(), QStringLiteral("No picture of Heron"));
+    EXPECT_EQ(view.accessibleDescription(), QString());
+}
+
+TEST_F(DesignPictures, sayManyStonesAsTheLocaleWritesThem) {
+    auto many = std::make_shared<artwork::Picture>();
+    for (int row = 0; row < 36; ++row)
+        for (int column = 0; column < 40; ++column) {
+            artwork::Picture::SetStone stone;
+            stone.centre = {4.0 * column, 4.0 * row};
+            stone.diameter = 3;
+            many->stones.push_back(stone);
+        }
+    artwork::DesignView view;
+    view.showDesign(QStringLiteral("Field"), many, {}, {}, m_formatter);
+    EXPECT_EQ(view.accessibleDescription(), QStringLiteral("1,440 stones"));
+}
+
+class PaintCount : public QObject {
+  public:
+    bool eventFilter(QObject*, QEvent* event) override {
+        if (event->type() == QEvent::Paint) ++painted;
+        return false;
+    }
+    int painted = 0;
+};
+
+TEST_F(DesignPictures, areNotPaintedAnewWhileNothingChanges) {
+    const auto heron = named("Heron");
+    const auto picture = m_pictures.stones(heron.id);
+    artwork::DesignView view;
+    PaintCount count;
+    view.installEventFilter(&count);
+    view.showDesign(QStringLiteral("Heron"), picture, heron.width, heron.height, m_formatter);
+    view.resize(320, 220);
+    view.show();
+    ASSERT_TRUE(test::waitFor([&] { return count.painted > 0; }));
+    test::handleQueued();
+    const int before = count.painted;
+    view.showDesign(QStringLiteral("Heron"), picture, heron.width, heron.height, m_formatter);
+    test::handleQueued();
+    EXPECT_EQ(count.painted, before);
+    view.showDesign(QStringLiteral("Heron"), picture, heron.height, heron.width, m_formatter);
+    EXPECT_TRUE(test::waitFor([&] { return count.painted > before; }));
 }
 
 } // namespace

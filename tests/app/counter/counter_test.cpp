@@ -71,6 +71,37 @@ TEST_F(Counter, saysWhatIsNotInThePriceAndGoesToWhatMendsIt) {
     EXPECT_EQ(focused(), "usualTape");
 }
 
+TEST_F(Counter, showsTheDesignAsTheBookHasItNow) {
+    orderLantern();
+    auto& session = m_window->session();
+    auto& presenter = m_window->presenter();
+    ASSERT_NE(presenter.place(), nullptr);
+    const auto design = presenter.place()->design;
+    auto* picture = find("linePicture");
+    EXPECT_FALSE(picture->isHidden());
+    ASSERT_TRUE(session.change([&](db::Book& book) { return book.removeArtwork(design); }));
+    EXPECT_TRUE(picture->isHidden());
+    ASSERT_TRUE(session.undo());
+    EXPECT_FALSE(picture->isHidden());
+}
+
+TEST_F(Counter, saysOfThePictureWhatIsSo) {
+    orderLantern();
+    auto& presenter = m_window->presenter();
+    auto* picture = find("linePicture");
+    auto* note = find<QLabel>("pictureOfOtherCounts");
+    EXPECT_TRUE(note->isHidden());
+    EXPECT_TRUE(picture->accessibleDescription().endsWith(", 3 1/2 in wide, 2 3/4 in high"))
+        << picture->accessibleDescription().toStdString();
+    presenter.editPlace([](catalogue::Placement& place) { place.width = place.width + place.width; });
+    EXPECT_FALSE(picture->accessibleDescription().contains("wide")) << "it is not drawn as wide as that";
+    presenter.editPlace([](catalogue::Placement& place) {
+        place.stones.front().count = units::Count::of(place.stones.front().count.value() + 1);
+    });
+    EXPECT_FALSE(note->isHidden());
+    EXPECT_EQ(note->text(), "The picture is of other counts than this line has.");
+}
+
 TEST_F(Counter, goesToThePacksOfAMaterialThatCostsNothing) {
     orderLantern();
     auto& session = m_window->session();
