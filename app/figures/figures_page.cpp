@@ -17,6 +17,10 @@
 #include <QShowEvent>
 #include <QVBoxLayout>
 
+#include <algorithm>
+#include <iterator>
+#include <span>
+
 namespace sp::figures {
 
 using desk::Role;
@@ -233,12 +237,16 @@ QWidget* FiguresPage::buildJobs() {
     m_jobs->setObjectName(QStringLiteral("figuresJobs"));
     m_jobs->setToolTip(tr("Enter opens the job"));
     column->addWidget(m_jobs);
+    m_moreJobs = new TextLabel({}, TextSize::Small, Role::Muted, Weight::Plain, card);
+    m_moreJobs->setObjectName(QStringLiteral("figuresMoreJobs"));
+    column->addWidget(m_moreJobs);
     m_sum = new TextLabel({}, TextSize::Body, Role::Ink, Weight::Strong, card);
     m_sum->setObjectName(QStringLiteral("figuresSum"));
     column->addWidget(m_sum);
     connect(m_jobs, &QAbstractItemView::activated, this, [this](const QModelIndex& index) {
-        if (index.row() < static_cast<int>(m_shownJobs.size()))
-            Q_EMIT openAsked(base::Id(m_shownJobs[static_cast<std::size_t>(index.row())].job));
+        const auto& jobs = m_presenter.jobs();
+        if (index.row() < static_cast<int>(jobs.size()))
+            Q_EMIT openAsked(base::Id(jobs[static_cast<std::size_t>(index.row())].job));
     });
     return card;
 }
@@ -346,7 +354,10 @@ QString FiguresPage::hourOf(const Earned& earned) const {
 void FiguresPage::refresh() {
     const bool isEmpty = m_presenter.isEmpty();
     const bool isRead = !m_presenter.unread();
-    m_when->setText(spanText());
+    const auto when = spanText();
+    m_when->setText(when);
+    // Whoever does not see the words between the buttons hears them with each.
+    for (auto* button : {m_before, m_after}) button->setAccessibleDescription(when);
     m_after->setEnabled(m_presenter.canStepOn());
     if (const auto& why = m_presenter.unread())
         m_unread->tell(desk::Tone::Warn, words::sentence(*why));
@@ -376,7 +387,7 @@ void FiguresPage::tellHead() {
     m_income.figure->setFigure(m_formatter.money(earned.income));
     m_income.below->setText(
         words::counted(words::Thing::Piece, earned.pieces.value(), m_formatter.count(earned.pieces)));
-    m_cost.figure->setFigure(m_formatter.money(earned.cost + earned.cardFee));
+    m_cost.figure->setFigure(m_formatter.money(earned.allCost()));
     m_cost.below->setText(tr("as planned"));
     m_left.figure->setFigure(m_formatter.money(earned.left()));
     m_left.below->setText(tr("income less cost"));
@@ -392,7 +403,7 @@ void FiguresPage::tellWhere() {
     std::vector<EarnedBar> bars;
     for (const auto& group : m_presenter.groups()) {
         const auto& earned = group.earned;
-        const auto cost = earned.cost + earned.cardFee;
+        const auto cost = earned.allCost();
         bars.push_back({cost, earned.left(), m_formatter.money(cost), m_formatter.money(earned.left())});
         rows.push_back({nameOf(group), m_formatter.count(earned.pieces),
                         tr("cost %1, left %2").arg(bars.back().costFigure, bars.back().leftFigure), hoursOf(earned),
@@ -455,7 +466,7 @@ void FiguresPage::tellTax() {
     if (!tax.exempt.isZero()) rows.push_back({tr("customers exempt"), m_formatter.money(tax.exempt), {}});
     if (!tax.untaxed.isZero()) rows.push_back({tr("not taxed"), m_formatter.money(tax.untaxed), {}});
     m_taxCard->setVisible(!rows.empty());
-    rows.push_back({tr("together"), m_formatter.money(tax.total() - tax.tax()), m_formatter.money(tax.tax())});
+    rows.push_back({tr("together"), m_formatter.money(tax.net()), m_formatter.money(tax.tax())});
     m_tax->setRows(rows);
     m_tax->showAllRows();
 }
@@ -463,7 +474,6 @@ void FiguresPage::tellTax() {
 void FiguresPage::loadChosen() {
     const auto* group = m_presenter.chosen();
     m_jobsCard->setVisible(group != nullptr);
-    m_shownJobs = m_presenter.jobs();
     if (!group) return;
     if (m_groups->currentIndex().row() != m_presenter.chosenRow()) {
         m_isLoading = true;
@@ -472,19 +482,26 @@ void FiguresPage::loadChosen() {
     }
     m_jobsTitle->setText(nameOf(*group));
     std::vector<QStringList> rows;
-    for (const auto& job : m_shownJobs) {
+    const auto& jobs = m_presenter.jobs();
+    const auto shown = std::min<std::int64_t>(std::ssize(jobs), kMostJobsShown);
+    for (const auto& job : std::span(jobs).first(static_cast<std::size_t>(shown))) {
         const auto& earned = job.earned;
         rows.push_back({QString::fromStdString(job.number), m_formatter.date(job.day),
                         QString::fromStdString(job.customerName), m_formatter.count(earned.pieces),
-                        m_formatter.money(earned.income), m_formatter.money(earned.cost + earned.cardFee),
+                        m_formatter.money(earned.income), m_formatter.money(earned.allCost()),
                         m_formatter.money(earned.left()), hoursOf(earned), hourOf(earned)});
     }
     m_jobs->setRows(rows);
     m_jobs->showAllRows();
+    const auto more = std::ssize(jobs) - shown;
+    m_moreJobs->setVisible(more > 0);
+    m_moreJobs->setText(words::counted("sp::figures::FiguresPage",
+                                       QT_TRANSLATE_N_NOOP("sp::figures::FiguresPage", "and %n more jobs"),
+                                       "and %n more job", more));
     const auto& all = group->earned;
-    m_sum->setText(tr("Together %1 cost + %2 left = %3")
-                       .arg(m_formatter.money(all.cost + all.cardFee), m_formatter.money(all.left()),
-                            m_formatter.money(all.income)));
+    m_sum->setText(
+        tr("Together %1 cost + %2 left = %3")
+            .arg(m_formatter.money(all.allCost()), m_formatter.money(all.left()), m_formatter.money(all.income)));
 }
 
 } // namespace sp::figures

@@ -20,6 +20,9 @@ namespace sp::figures {
 
 class EarnedDelegate;
 
+/// So many jobs of a group are shown; what more there are is said.
+inline constexpr std::int64_t kMostJobsShown = 200;
+
 /// The Figures: what was handed over in a month brought in, what it took and what an hour at the bench earned; where
 /// it came from, each row with its jobs; how far the month carries what it costs anyway; what became of offers.
 class FiguresPage : public QWidget {
@@ -91,6 +94,7 @@ class FiguresPage : public QWidget {
     QWidget* m_jobsCard = nullptr;
     desk::TextLabel* m_jobsTitle = nullptr;
     desk::FiguresTable* m_jobs = nullptr;
+    desk::TextLabel* m_moreJobs = nullptr;
     desk::TextLabel* m_sum = nullptr;
     QWidget* m_evenCard = nullptr;
     desk::TextLabel* m_even = nullptr;
@@ -101,7 +105,6 @@ class FiguresPage : public QWidget {
     desk::FiguresTable* m_tax = nullptr;
     desk::EmptyState* m_emptySpan = nullptr;
     desk::EmptyState* m_emptyBook = nullptr;
-    std::vector<JobPart> m_shownJobs;
     bool m_isLoading = false;
 };
 

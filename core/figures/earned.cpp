@@ -17,11 +17,13 @@ Earned& Earned::operator+=(const Earned& other) {
     return *this;
 }
 
-units::Money Earned::left() const { return income - cardFee - cost; }
+units::Money Earned::allCost() const { return cost + cardFee; }
+
+units::Money Earned::left() const { return income - allCost(); }
 
 units::Money Earned::contribution() const { return income - cardFee - paidOut; }
 
-std::optional<units::Rate> Earned::margin() const { return pricing::marginOf(income, cost + cardFee); }
+std::optional<units::Rate> Earned::margin() const { return pricing::marginOf(income, allCost()); }
 
 std::optional<units::Money> Earned::perBenchHour() const {
     return isBenchKnown ? pricing::perBenchHour(left(), labour, bench) : std::nullopt;

@@ -28,6 +28,8 @@ struct Earned {
 
     Earned& operator+=(const Earned& other);
 
+    /// cost + card fee: all that it took.
+    units::Money allCost() const;
     /// income − card fee − cost; below zero for a loss.
     units::Money left() const;
     /// income − card fee − what is paid out: what there is for own work, wear, overhead and profit.

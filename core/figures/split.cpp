@@ -98,6 +98,8 @@ std::vector<Group> split(std::span<const EarnedLine> lines, By by, std::span<con
     return groups;
 }
 
+bool isSame(const Group& a, const Group& b) { return markOf(a) == markOf(b); }
+
 Group together(std::span<const EarnedLine> lines) {
     Group all;
     for (std::size_t i = 0; i < lines.size(); ++i) add(all, lines[i], i);

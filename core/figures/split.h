@@ -51,6 +51,10 @@ std::vector<QuantitySpan> spansFrom(std::span<const units::Count> begins);
 /// another, jobs by the day they were handed over. Throws base::Overflow.
 std::vector<Group> split(std::span<const EarnedLine> lines, By by, std::span<const units::Count> begins);
 
+/// Whether both are of the same month, week, span of quantities or thing, as two splits by the same have them: a thing
+/// that is called otherwise since is the same.
+bool isSame(const Group& a, const Group& b);
+
 /// The jobs of a group of these lines, in their order; they add up to it. Throws base::Overflow.
 std::vector<JobPart> jobsIn(const Group& group, std::span<const EarnedLine> lines);
 

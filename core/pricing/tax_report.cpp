@@ -28,6 +28,8 @@ units::Money TaxReport::taxable() const { return wholeOf(rates) - tax(); }
 
 units::Money TaxReport::tax() const { return taxOf(rates); }
 
+units::Money TaxReport::net() const { return total() - tax(); }
+
 units::Money TaxReport::total() const { return wholeOf(rates) + exempt + untaxed; }
 
 } // namespace sp::pricing

@@ -23,6 +23,7 @@ struct TaxReport {
 
     units::Money taxable() const; ///< what tax was charged on, without it
     units::Money tax() const;
+    units::Money net() const;   ///< of the bills, without tax: taxable, exempt and untaxed
     units::Money total() const; ///< of the bills: taxable, tax, exempt and untaxed
 
     friend bool operator==(const TaxReport&, const TaxReport&) = default;

@@ -337,6 +337,8 @@ class Book {
     /// The jobs that were handed over from `from` to `to`, both counted, by day, then number. What was undone, and what
     /// undo took back to Collected, moves no day.
     base::Result<std::vector<HandedOver>> handedOver(units::Date from, units::Date to);
+    /// Whether any job was handed over, on whatever day.
+    base::Result<bool> hasHandedOver();
     /// Whether an index would help `find` and there is none, or one that is too far behind.
     bool wantsIndex();
     /// Makes the index of the book in `file` anew, in that folder, beside whoever has the book open: in any thread. It

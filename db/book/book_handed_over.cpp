@@ -93,4 +93,8 @@ base::Result<std::vector<HandedOver>> Book::handedOver(units::Date from, units::
     });
 }
 
+base::Result<bool> Book::hasHandedOver() {
+    return m_in->read([&] { return m_in->stores.jobs.hasCollected(); });
+}
+
 } // namespace sp::db

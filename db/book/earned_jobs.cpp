@@ -145,9 +145,10 @@ figures::Answer answerTo(const QuoteSummary& job) {
 
 Result<EarnedReader::Known> EarnedReader::read(Book& book, const HandedOver& handed) {
     const auto& job = handed.job;
-    Known known{job.number, job.choiceTaken, job.total, handed.papers, {}, false};
+    Known known{job.number, job.choiceTaken, job.total, handed.papers, {}, {}, false};
     const auto quote = book.quote(job.id);
     if (!quote) return fail(quote.error());
+    known.customer = quote->order.customer;
     auto sold = quote->frozen ? soldBy(*quote, m_fits) : std::nullopt;
     if (!sold) {
         known.isLeftOut = true;
@@ -159,15 +160,11 @@ Result<EarnedReader::Known> EarnedReader::read(Book& book, const HandedOver& han
     std::vector<Money> weights;
     for (const auto& line : sold->lines) weights.push_back(std::max(Money{}, line.income));
     const auto shares = units::inProportion(sold->income, std::move(weights));
-    const auto customer = book.customer(quote->order.customer);
-    if (!customer) return fail(customer.error());
     for (std::size_t i = 0; i < shares.size(); ++i) {
         const auto& ordered = quote->order.lines[i];
         EarnedLine line;
         line.job = job.id;
         line.number = job.number;
-        line.customer = *customer ? (*customer)->id : quote->order.customer;
-        line.customerName = *customer ? (*customer)->name : job.customer;
         line.designName = designNameOf(ordered);
         if (!ordered.isCharge()) line.design = ordered.first().design;
         line.blank = ordered.baseMaterial;
@@ -184,6 +181,7 @@ Result<EarnedJobs> EarnedReader::earned(Book& book, units::Date from, units::Dat
     const auto handed = book.handedOver(from, to);
     if (!handed) return fail(handed.error());
     EarnedJobs earned;
+    std::unordered_map<base::Id, std::optional<catalogue::Customer>> people;
     for (const auto& one : *handed) {
         const auto& job = one.job;
         auto known = m_known.find(job.id);
@@ -194,7 +192,19 @@ Result<EarnedJobs> EarnedReader::earned(Book& book, units::Date from, units::Dat
             known = m_known.insert_or_assign(job.id, std::move(*fresh)).first;
         }
         if (known->second.isLeftOut) earned.leftOut.push_back(job.number);
-        for (const auto& line : known->second.lines) earned.lines.emplace_back(line).day = one.day;
+        const auto& named = known->second.customer;
+        auto person = people.find(named);
+        if (person == people.end()) {
+            auto found = book.customer(named);
+            if (!found) return fail(found.error());
+            person = people.emplace(named, std::move(*found)).first;
+        }
+        for (const auto& line : known->second.lines) {
+            auto& told = earned.lines.emplace_back(line);
+            told.day = one.day;
+            told.customer = person->second ? person->second->id : named;
+            told.customerName = person->second ? person->second->name : job.customer;
+        }
     }
     return earned;
 }

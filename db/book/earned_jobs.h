@@ -19,8 +19,9 @@ struct EarnedJobs {
 };
 
 /// Reads jobs as they were sealed, and remembers those that it has read: they do not change until something is
-/// invoiced, credited or revised. What a job was sold for is its invoices less what was credited, without the tax that is
-/// printed on them, else what was agreed, without tax; its lines share that as their prices do. Cost is the sealed one. Own work and hours at the bench are
+/// invoiced, credited or revised. Who a job is for may be called otherwise any time and is read each time. What a job
+/// was sold for is its invoices less what was credited, without the tax that is printed on them, else what was agreed,
+/// without tax; its lines share that as their prices do. Cost is the sealed one. Own work and hours at the bench are
 /// those that pricing the sealed inputs by their rules gives; where that does not reach what was sealed, they are not
 /// known; and where the sealed figures do not tell what each line was sold for and took, the job is left out.
 class EarnedReader {
@@ -36,8 +37,9 @@ class EarnedReader {
         std::string number;
         std::optional<std::int64_t> choice;
         std::optional<units::Money> total;
-        std::int64_t papers = 0; ///< an invoice or a credit note changes what it was sold for
-        std::vector<figures::EarnedLine> lines;
+        std::int64_t papers = 0;                ///< an invoice or a credit note changes what it was sold for
+        std::vector<figures::EarnedLine> lines; ///< without whom they are for
+        base::Id customer;                      ///< as on the quote; none for nobody named
         bool isLeftOut = false;
     };
 

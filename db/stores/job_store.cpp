@@ -288,6 +288,11 @@ std::vector<base::Id> JobStore::collectedSince(std::string_view moment) {
     return jobs;
 }
 
+bool JobStore::hasCollected() {
+    auto row = m_db.query("SELECT EXISTS(SELECT 1 FROM job WHERE stage = 'collected' AND deleted_at IS NULL)");
+    return row.step() && row.takeInteger() != 0;
+}
+
 std::vector<StageChange> JobStore::stageChanges(const base::Id& job) {
     std::vector<std::pair<StageChange, sqlite::Digest>> rows;
     {

@@ -84,6 +84,8 @@ class JobStore {
     std::vector<QuoteSummary> listAsking(units::Date today);
     /// The collected ones that were changed last at that moment (UTC) or later, by their keys.
     std::vector<base::Id> collectedSince(std::string_view moment);
+    /// Whether any is collected.
+    bool hasCollected();
     /// All that was done to how far a job is, the first first.
     std::vector<StageChange> stageChanges(const base::Id& job);
     /// When its row was written last, UTC.

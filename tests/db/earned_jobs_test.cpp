@@ -132,6 +132,49 @@ TEST_F(EarnedJobs, saysWhatTheCounterSaidWhenThePriceWasMade) {
     EXPECT_EQ(figures::together(lines).earned.perBenchHour(), priced.earnings.perBenchHour);
 }
 
+TEST_F(EarnedJobs, areForWhoeverTheCustomerIsNow) {
+    catalogue::Customer person;
+    person.name = "Odile Fennimore";
+    person.id = valueOf(book->save(person));
+    catalogue::Customer twin;
+    twin.name = "Fennimore and Sons";
+    twin.id = valueOf(book->save(twin));
+    auto order = orderOf({{0, 12}});
+    order.customer = person.id;
+    const auto quote = handedOver(order);
+    const auto expectFor = [&](const base::Id& id, const std::string& name) {
+        const auto lines = linesOf(quote); // all by one reader
+        ASSERT_EQ(lines.size(), 1U);
+        EXPECT_EQ(lines.front().customer, id);
+        EXPECT_EQ(lines.front().customerName, name);
+    };
+    expectFor(person.id, "Odile Fennimore");
+    person.name = "Odile Fennimore-Tarn";
+    ASSERT_TRUE(book->save(person));
+    expectFor(person.id, "Odile Fennimore-Tarn");
+    ASSERT_TRUE(book->mergeCustomers(person.id, twin.id));
+    expectFor(twin.id, "Fennimore and Sons");
+    ASSERT_TRUE(book->undo());
+    expectFor(person.id, "Odile Fennimore-Tarn");
+    catalogue::Payment payment;
+    payment.job = quote.id;
+    payment.amount = valueOf(book->account(quote.id)).total;
+    payment.kind = "Cash";
+    payment.paidOn = clock.environment().today();
+    ASSERT_TRUE(book->pay(payment, pricing::Beyond::Kept)); // who owes something is not erased
+    const auto erased = book->eraseCustomer(person.id);
+    ASSERT_TRUE(erased) << describe(erased.error());
+    expectFor(person.id, "\u2014");
+}
+
+TEST_F(EarnedJobs, areKnownToBeThereBesideTheirDays) {
+    EXPECT_FALSE(valueOf(book->hasHandedOver()));
+    const auto quote = handedOver(orderOf({{0, 12}}));
+    EXPECT_TRUE(valueOf(book->hasHandedOver()));
+    ASSERT_TRUE(book->setStage(quote.id, db::Stage::Ready));
+    EXPECT_FALSE(valueOf(book->hasHandedOver())) << "it is back on the shelf";
+}
+
 TEST_F(EarnedJobs, takesOffWhatWasCredited) {
     const auto quote = handedOver(orderOf({{0, 12}, {1, 24}}));
     const auto before = figures::together(linesOf(quote)).earned;

@@ -2,6 +2,7 @@
 // A new shop's own first hour: from an empty book to a given quote, by keyboard.
 #include "tests/app/demo_window.h"
 
+#include "app/desk/rail.h"
 #include "app/first_hour/first_hour_page.h"
 #include "app/main/first_book.h"
 
@@ -279,6 +280,24 @@ TEST_F(FirstHour, isPutAwayAndBroughtBackByTheShop) {
     m_window->goTo(PlaceId::Shop);
     find<QCheckBox>("beingSetUp")->click();
     EXPECT_TRUE(find<>("placeFirstSteps")->isVisible());
+}
+
+TEST(PlacesOfTheWindow, thatAreOffAnswerNoKey) {
+    const desk::Theme theme{*qApp, desk::Scheme::Light};
+    desk::Rail rail;
+    for (const auto* name : {"placeOne", "placeTwo", "placeThree"})
+        rail.addPlace(desk::Icon::Counter, QLatin1String(name), QLatin1String(name));
+    rail.show();
+    QApplication::setActiveWindow(&rail);
+    test::handleQueued();
+    QTest::keyClick(&rail, Qt::Key_3, Qt::ControlModifier);
+    ASSERT_EQ(rail.current(), 2);
+    rail.setShown(1, false);
+    QTest::keyClick(&rail, Qt::Key_2, Qt::ControlModifier);
+    EXPECT_EQ(rail.current(), 2);
+    rail.setShown(1, true);
+    QTest::keyClick(&rail, Qt::Key_2, Qt::ControlModifier);
+    EXPECT_EQ(rail.current(), 1);
 }
 
 TEST_F(FirstHour, isResumedAtTheFirstStepLeftOpen) {

@@ -68,6 +68,7 @@ TEST(Earned, saysWhatIsLeftAndWhatAnHourBrought) {
                        .cardFee = Money::fromMicros(59'800'000),
                        .labour = Money::fromMicros(743'400'000),
                        .bench = Duration::fromMinutes(41 * 60 + 18)};
+    EXPECT_EQ(month.allCost(), Money::fromMicros(2'159'800'000));
     EXPECT_EQ(month.left(), Money::fromMicros(1'115'100'000));
     EXPECT_EQ(month.margin(), Rate::fromPpm(340'499));
     EXPECT_EQ(month.perBenchHour(), money(45));
@@ -110,6 +111,25 @@ TEST(Split, knowsAThingByItsKeyUnderItsNewestName) {
     ASSERT_EQ(groups.size(), 2U);
     EXPECT_THAT(namesOf(groups), ElementsAre("Clover row", "Clover row"));
     EXPECT_THAT(groups[0].jobs, ElementsAre("1", "2"));
+}
+
+TEST(Split, knowsAGroupAgainInAnotherSplit) {
+    auto before = lineOf("1", "2026-11-02", "Clover", 10, 30, 20, 60);
+    auto after = lineOf("2", "2026-11-30", "Clover row", 24, 30, 20, 60);
+    auto other = lineOf("3", "2026-11-30", "Clover row", 10, 30, 20, 60);
+    before.design = after.design = idOf(1);
+    other.design = idOf(2);
+    const auto only = [](const EarnedLine& line, By by) {
+        return figures::split(std::vector{line}, by, std::array{Count::of(12)}).front();
+    };
+    EXPECT_TRUE(figures::isSame(only(before, By::Design), only(after, By::Design))) << "it is called otherwise";
+    EXPECT_FALSE(figures::isSame(only(other, By::Design), only(after, By::Design))) << "it is only called alike";
+    EXPECT_TRUE(figures::isSame(only(before, By::Month), only(after, By::Month)));
+    EXPECT_FALSE(figures::isSame(only(before, By::Week), only(after, By::Week)));
+    EXPECT_TRUE(figures::isSame(only(before, By::Quantity), only(other, By::Quantity)));
+    EXPECT_FALSE(figures::isSame(only(before, By::Quantity), only(after, By::Quantity)));
+    before.design = after.design = {}; // by its name then
+    EXPECT_FALSE(figures::isSame(only(before, By::Design), only(after, By::Design)));
 }
 
 TEST(Split, goesByTheQuantityOfALine) {
