@@ -104,6 +104,7 @@ class Season {
     /// What was over on a day is written on that day; what is open, today.
     Done fill() {
         if (auto ok = read(); !ok) return ok;
+        if (auto ok = useWhenReady(); !ok) return ok;
         const auto jobs = past();
         for (auto next = jobs.begin(); next != jobs.end();) {
             const auto ago = overAgo(*next);
@@ -209,6 +210,14 @@ class Season {
             quoted(florists, 4, line("Heron", 20)).orRather(line("Heron", 20, "Tote bag, canvas")),
             quoted("", 1, line("Nameplate “Odette”", 4)),
         };
+    }
+
+    /// The demo's supplies leave the shelf by themselves.
+    Done useWhenReady() {
+        auto shop = m_book.shop();
+        if (!shop) return fail(shop.error());
+        shop->usedWhen = catalogue::UsedWhen::Ready;
+        return m_book.save(*shop);
     }
 
     Done add(const Job& job) {

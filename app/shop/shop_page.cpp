@@ -176,7 +176,8 @@ void ShopPage::buildRates() {
                                      kAt<&Shop::rates, &ShopRates::spares>);
     m_shop.choice<catalogue::UsedWhen>(card, tr("Supplies leave the shelf"), "usedWhen",
                                        {{tr("when a job is ready"), catalogue::UsedWhen::Ready},
-                                        {tr("when it is begun"), catalogue::UsedWhen::Making}},
+                                        {tr("when it is begun"), catalogue::UsedWhen::Making},
+                                        {tr("when I book it"), catalogue::UsedWhen::ByHand}},
                                        kAt<&Shop::usedWhen>);
     m_shop.value<desk::MoneyField>(card, tr("Replacing a garment"), "garmentAllowance",
                                    kAt<&Shop::rates, &ShopRates::garmentAllowance>, tr("a customer’s own, spoiled"));

@@ -163,8 +163,9 @@ struct WayToPay {
 
 /// When what a job takes is booked as used.
 enum class UsedWhen {
-    Ready, ///< once all of it is made
-    Making ///< once it is begun; what the shelf lacked then, when it is ready
+    Ready,  ///< once all of it is made
+    Making, ///< once it is begun; what the shelf lacked then, when it is ready
+    ByHand  ///< by nobody but who books it
 };
 
 /// Everything on the Shop place but the bench standards.
@@ -190,8 +191,8 @@ struct Shop {
     bool isBeingSetUp = false;          ///< the window has a place for the first steps of a new shop
     units::Money smallestCoin;          ///< cash is rounded to it, a whole number of minor units; 0: nothing is rounded
     std::vector<WayToPay> waysToPay;    ///< the first is offered first; none: cash, card, transfer and other
-    UsedWhen usedWhen = UsedWhen::Ready;
-    bool isDemo = false;                ///< the sheets and the window then say so
+    UsedWhen usedWhen = UsedWhen::ByHand;
+    bool isDemo = false; ///< the sheets and the window then say so
 
     friend bool operator==(const Shop&, const Shop&) = default;
 };

@@ -135,8 +135,11 @@ IssuedBill Book::Inside::issueBill(const Quote& quote, quoting::Bill bill, recor
     record("give", base::say(Note::BillFor, bill.number, quote.number),
            {"paper", paper.paper, {}, records::write(paper)});
     stores.bills.issue(paper, bill.day);
-    // How far the job was when it was billed is not undone any more.
-    if (bill.kind != PaperKind::Receipt) action->issued.push_back(quote.id);
+    // How far the job was when it was billed is not undone any more, nor what left the shelf for it.
+    if (bill.kind != PaperKind::Receipt) {
+        action->issued.push_back(quote.id);
+        for (const auto& move : stores.stock.keysFor(quote.id)) action->issued.push_back(move);
+    }
     return stores.bills.find(paper.paper).value();
 }
 

@@ -26,12 +26,14 @@ std::vector<Id> entriesOf(Stores& stores, const Id& id) {
     return ids;
 }
 
-/// No step to undo speaks of them any more: not of the entry, of its jobs or of what was paid for those.
+/// No step to undo speaks of them any more: not of the entry, of its jobs or of what was paid for those
+/// or left the shelf for them.
 void addNoLongerUndone(std::vector<Id>& ids, Stores& stores, const Id& entry) {
     ids.push_back(entry);
     for (const auto& job : stores.jobs.ofCustomer(entry)) {
         ids.push_back(job);
         for (const auto& payment : stores.payments.ofJob(job)) ids.push_back(payment.id);
+        for (const auto& move : stores.stock.keysFor(job)) ids.push_back(move);
     }
 }
 

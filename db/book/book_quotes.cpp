@@ -3,6 +3,7 @@
 #include "core/units/text.h"
 #include "db/book/action.h"
 #include "db/book/labels.h"
+#include "db/book/shelf_state.h"
 #include "db/records/record.h"
 
 #include <algorithm>
@@ -233,6 +234,7 @@ Quote Book::Inside::sealPaper(const Id& job, const std::string& number, const st
                          .order = kept.orderDigest},
                         withOwnSets(inputs, kept.order), recordOf(result, number));
     action->issued.push_back(job);
+    for (const auto& move : stores.stock.keysFor(job)) action->issued.push_back(move);
     return wholeOf(job);
 }
 
@@ -307,11 +309,16 @@ Done Book::setStage(const Id& id, Stage stage) {
             throwError(Fault::NoChoiceTaken, "stage", row.number, choices);
         if (!catalogue::isAgreedTo(stage)) m_in->throwIfInvoiced(id, row.number);
         // Before the stage is set: a set that is made with the job is not there yet.
-        const auto use = row.number.empty() ? ShelfUse{} : m_in->useOf(m_in->wholeOf(id), stage);
+        const auto use = valueOrThrow(useAt(id, stage));
         auto mark = row.mark();
         mark.stage = stage;
         m_in->setMark(row, mark, base::say(Note::StageOf, nameOf(row)));
         m_in->bookUse(id, use);
+        if (isReturnedBetween(row.stage, stage, m_in->stores.shop.find().value().usedWhen))
+            for (const auto& take : m_in->stores.stock.takenFor(id))
+                if (take.count > 0)
+                    m_in->addMove({{}, take.material, take.count, {}, {}, {}, records::MoveKind::Returned, id},
+                                  std::nullopt);
         if (catalogue::isAgreedTo(stage)) m_in->keepSetCosts(m_in->wholeOf(id));
     });
 }

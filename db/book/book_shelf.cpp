@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/needs/still_taken.h"
 #include "db/book/action.h"
-#include "db/book/bench_queue.h"
+#include "db/book/shelf_state.h"
 #include "db/records/record.h"
 
 namespace sp::db {
@@ -71,20 +71,6 @@ Result<std::unordered_map<Id, std::vector<needs::MaterialTake>>> Book::takenForO
     return m_in->read([&] { return m_in->stores.stock.takenForOpenJobs(); });
 }
 
-namespace {
-
-/// Whether a job that comes from one stage to the other has used by then what it takes.
-bool isUsedBetween(Stage from, Stage to, catalogue::UsedWhen when) {
-    const auto isUsedAt = [&](Stage stage) {
-        return stage == Stage::Ready || stage == Stage::Collected ||
-               (stage == Stage::InProduction && when == catalogue::UsedWhen::Making);
-    };
-    // What the shelf lacked when it was begun is taken when it is ready.
-    return isUsedAt(to) && from != Stage::Ready && from != Stage::Collected;
-}
-
-} // namespace
-
 ShelfUse Book::Inside::useOf(const Quote& quote, Stage stage) {
     const auto shop = stores.shop.find().value();
     if (!quote.frozen || !isUsedBetween(quote.stage, stage, shop.usedWhen)) return {};
@@ -99,7 +85,13 @@ ShelfUse Book::Inside::useOf(const Quote& quote, Stage stage) {
 }
 
 Result<ShelfUse> Book::useAt(const Id& quote, Stage stage) {
-    return m_in->read([&] { return m_in->useOf(m_in->wholeOf(quote), stage); });
+    return m_in->read([&] {
+        const auto row = m_in->rowOf(quote);
+        // A job with a damaged paper can still be let go: its paper is read only for what is used.
+        if (row.number.empty() || !isUsedBetween(row.stage, stage, m_in->stores.shop.find().value().usedWhen))
+            return ShelfUse{};
+        return m_in->useOf(m_in->wholeOf(quote), stage);
+    });
 }
 
 void Book::Inside::bookUse(const Id& job, const ShelfUse& use) {

@@ -3,6 +3,31 @@
 
 namespace sp::db {
 
+namespace {
+
+bool isUsedAt(Stage stage, catalogue::UsedWhen when) {
+    const bool isMade = stage == Stage::Ready || stage == Stage::Collected;
+    switch (when) {
+    case catalogue::UsedWhen::Ready: return isMade;
+    case catalogue::UsedWhen::Making: return isMade || stage == Stage::InProduction;
+    case catalogue::UsedWhen::ByHand: return false;
+    }
+    return false;
+}
+
+} // namespace
+
+bool isUsedBetween(Stage from, Stage to, catalogue::UsedWhen when) {
+    if (from == to) return false;
+    // What the shelf lacked when it was begun is taken when it is ready.
+    return isUsedAt(to, when) && from != Stage::Ready && from != Stage::Collected;
+}
+
+bool isReturnedBetween(Stage from, Stage to, catalogue::UsedWhen when) {
+    if (when == catalogue::UsedWhen::ByHand || isUsedAt(to, when)) return false;
+    return to == Stage::Declined || isUsedAt(from, when);
+}
+
 OnShelf ShelfState::of(const base::Id& material) const {
     const auto found = materials.find(material);
     return found == materials.end() ? OnShelf{} : found->second;

@@ -10,6 +10,11 @@
 
 namespace sp::db {
 
+/// Whether a job that comes from one stage to the other has used by then what it takes.
+bool isUsedBetween(Stage from, Stage to, catalogue::UsedWhen when);
+/// Whether what was booked for it goes back on the shelf: it is set back before the stage of its use, or let go.
+bool isReturnedBetween(Stage from, Stage to, catalogue::UsedWhen when);
+
 /// What is there of a material, in what it is counted in.
 struct OnShelf {
     std::int64_t onHand = 0;   ///< the sum of its movements

@@ -79,11 +79,19 @@ std::unordered_map<base::Id, std::int64_t> StockStore::shelf() {
     return shelf;
 }
 
+std::vector<base::Id> StockStore::keysFor(const base::Id& job) {
+    std::vector<base::Id> keys;
+    auto rows = m_db.query("SELECT id FROM stock_move WHERE job_id = ? ORDER BY change_seq", job);
+    while (rows.step()) keys.push_back(rows.takeId());
+    return keys;
+}
+
 std::vector<needs::MaterialTake> StockStore::takenFor(const base::Id& job) {
     std::vector<needs::MaterialTake> taken;
-    auto rows = m_db.query("SELECT material_id, -sum(amount) FROM stock_move WHERE job_id = ? "
-                           "GROUP BY material_id ORDER BY material_id",
-                           job);
+    auto rows =
+        m_db.query("SELECT material_id, -sum(amount) FROM stock_move WHERE job_id = ? AND kind IN ('used', 'returned') "
+                   "GROUP BY material_id ORDER BY material_id",
+                   job);
     while (rows.step()) {
         const auto material = rows.takeId();
         taken.push_back({material, rows.takeInteger()});
@@ -96,6 +104,7 @@ std::unordered_map<base::Id, std::vector<needs::MaterialTake>> StockStore::taken
     auto rows = m_db.query("SELECT move.job_id, move.material_id, -sum(move.amount) "
                            "FROM job JOIN stock_move AS move ON move.job_id = job.id "
                            "WHERE job.stage IN ('agreed', 'making') AND job.deleted_at IS NULL "
+                           "AND move.kind IN ('used', 'returned') "
                            "GROUP BY move.job_id, move.material_id ORDER BY move.job_id, move.material_id");
     while (rows.step()) {
         const auto job = rows.takeId();
@@ -119,7 +128,7 @@ std::optional<UnitPrice> StockStore::average(const base::Id& material) {
     std::int64_t lying = 0;
     std::optional<UnitPrice> average;
     for (const auto& move : standing(moves)) {
-        if (lying <= 0) average.reset();
+        if (lying <= 0 && (move.cost || move.kind == records::MoveKind::Bought)) average.reset();
         if (move.cost && move.amount > 0) {
             const Money value = average ? Money::fromExact(average->each() * Fraction::of(lying)) : Money();
             average = UnitPrice{value + *move.cost, units::Count::of((average ? lying : 0) + move.amount)};

@@ -25,7 +25,10 @@ class StockStore {
     void add(const records::StockMove& move, const Stamp& stamp);
     std::int64_t onShelf(const base::Id& material);
     std::unordered_map<base::Id, std::int64_t> shelf();
-    /// What went out for a job less what came in for it, by material; sorted by key.
+    /// The keys of all that was booked for a job.
+    std::vector<base::Id> keysFor(const base::Id& job);
+    /// What was used for a job less what came back from it, by material; sorted by key. What was lost or spoiled with
+    /// it is not what it takes.
     std::vector<needs::MaterialTake> takenFor(const base::Id& job);
     /// The same of every job that is agreed or being made and has any.
     std::unordered_map<base::Id, std::vector<needs::MaterialTake>> takenForOpenJobs();
@@ -33,8 +36,9 @@ class StockStore {
     /// The moving average of what lies on the shelf. A receipt with a cost joins what lies there, which is first
     /// valued at the average so far, rounded once to the micro-unit, halves to even; the new average is the sum of
     /// both over all things, kept as that ratio. What goes out, and what comes in without a cost, leaves the average
-    /// as it is. Once the shelf was empty, or held nothing with a cost, the next cost starts anew.
-    /// Nothing when the shelf is empty or no cost is known.
+    /// as it is: what is found or comes back after the shelf was empty is worth what was there last. What is bought
+    /// onto an empty shelf, or one that held nothing with a cost, starts anew. Nothing when the shelf is empty or no
+    /// cost is known.
     std::optional<units::UnitPrice> average(const base::Id& material);
 
   private:

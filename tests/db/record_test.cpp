@@ -348,7 +348,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     shop.rules.daysToPay = 14;
     shop.smallestCoin = {};
     shop.waysToPay = {};
-    shop.usedWhen = catalogue::UsedWhen::Ready;
+    shop.usedWhen = catalogue::UsedWhen::ByHand;
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);
 }
 

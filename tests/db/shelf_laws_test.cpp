@@ -42,7 +42,7 @@ struct Worth {
     }
 
     void add(const StockMove& move) {
-        if (lying == 0) sum = per = 0;
+        if (lying == 0 && (move.cost || move.kind == MoveKind::Bought)) sum = per = 0;
         if (!move.cost) {
             left -= at(move.amount);
             lying += move.amount;
@@ -80,6 +80,9 @@ class ShelfLaws : public test::BookTest {
         auto made = demo::createDemoBook(file, clock.environment());
         ASSERT_TRUE(made) << describe(made.error());
         book = std::move(*made);
+        auto shop = valueOf(book->shop());
+        shop.usedWhen = catalogue::UsedWhen::Ready;
+        ASSERT_TRUE(book->save(shop));
         materials = valueOf(book->materials());
         for (auto& material : materials) {
             material.basis = catalogue::PriceBasis::ShelfAverage;
@@ -130,7 +133,8 @@ class ShelfLaws : public test::BookTest {
             for (const auto& move : moves) {
                 lying += move.amount;
                 EXPECT_GE(lying, 0) << material.name;
-                if (move.job) taken[*move.job][material.id] -= move.amount;
+                if (move.job && (move.kind == MoveKind::Used || move.kind == MoveKind::Returned))
+                    taken[*move.job][material.id] -= move.amount;
             }
             EXPECT_EQ(shelf.of(material.id).onHand, lying) << material.name;
             Worth worth;

@@ -5,7 +5,9 @@
 #include "tests/db/bench_book.h"
 #include "tests/support/amounts.h"
 #include "tests/support/described.h"
+#include "tests/support/plain_bill.h"
 
+#include <algorithm>
 #include <numeric>
 
 namespace {
@@ -101,12 +103,85 @@ TEST_F(ShelfTest, whatAJobTookIsUsedInTheStepOfItsStage) {
     EXPECT_EQ(there(stone), (db::OnShelf{10'000 - takes, 0}));
     // Back for a slip and ready again: nothing is taken twice.
     ASSERT_TRUE(book->setStage(quote.id, Stage::InProduction));
-    EXPECT_EQ(there(stone), (db::OnShelf{10'000 - takes, 0}));
+    EXPECT_EQ(there(stone), (db::OnShelf{10'000, takes}));
     ASSERT_TRUE(book->setStage(quote.id, Stage::Ready));
     ASSERT_TRUE(book->setStage(quote.id, Stage::Collected));
     EXPECT_EQ(there(stone).onHand, 10'000 - takes);
     EXPECT_EQ(sumOf(stone), there(stone).onHand);
     EXPECT_EQ(test::described(db::Book::check(file)->damage), std::vector<std::string>{});
+}
+
+TEST_F(ShelfTest, whatAJobTookComesBackWhenItIsSetBackOrLetGo) {
+    const auto quote = given(20);
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Agreed));
+    const auto takes = takenOf(quote, stone);
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Ready));
+    ASSERT_EQ(there(stone), (db::OnShelf{10'000 - takes, 0}));
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Agreed));
+    EXPECT_EQ(there(stone), (db::OnShelf{10'000, takes}));
+    const auto back = valueOf(book->movesOf(stone)).back();
+    EXPECT_EQ(back.kind, MoveKind::Returned);
+    EXPECT_EQ(back.job, quote.id);
+    EXPECT_EQ(back.amount, takes);
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(valueOf(book->quote(quote.id)).stage, Stage::Ready);
+    EXPECT_EQ(there(stone), (db::OnShelf{10'000 - takes, 0})) << "one undo takes all of it back";
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Agreed));
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Declined));
+    EXPECT_EQ(there(stone), (db::OnShelf{10'000, 0}));
+    EXPECT_EQ(sumOf(stone), 10'000) << "nothing comes back twice";
+}
+
+TEST_F(ShelfTest, anInvoicedJobKeepsWhatItUsedWhateverIsUndone) {
+    const auto quote = given(20);
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Ready));
+    const auto left = 10'000 - takenOf(quote, stone);
+    ASSERT_EQ(there(stone).onHand, left);
+    ASSERT_TRUE(book->issueInvoice(quote.id, test::plainBill));
+    static_cast<void>(book->undo()); // whatever was done before it
+    EXPECT_EQ(valueOf(book->quote(quote.id)).stage, Stage::Ready);
+    EXPECT_EQ(there(stone).onHand, left);
+}
+
+TEST_F(ShelfTest, whatIsBookedByHandNoStageBooks) {
+    usedWhen(catalogue::UsedWhen::ByHand);
+    const auto quote = given(20);
+    for (const auto stage : {Stage::InProduction, Stage::Ready, Stage::Collected})
+        ASSERT_TRUE(book->setStage(quote.id, stage));
+    EXPECT_EQ(there(stone), (db::OnShelf{10'000, 0}));
+    EXPECT_EQ(catalogue::Shop().usedWhen, catalogue::UsedWhen::ByHand) << "as every older book";
+}
+
+TEST_F(ShelfTest, nothingIsUsedWhereTheStageStays) {
+    using catalogue::UsedWhen;
+    EXPECT_FALSE(db::isUsedBetween(Stage::InProduction, Stage::InProduction, UsedWhen::Making));
+    EXPECT_TRUE(db::isUsedBetween(Stage::InProduction, Stage::Ready, UsedWhen::Making));
+}
+
+TEST_F(ShelfTest, whatIsLostOverAJobIsStillTakenByIt) {
+    const auto quote = given(20);
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Agreed));
+    const auto takes = takenOf(quote, stone);
+    ASSERT_TRUE(book->moveStock({{}, stone, -10, {}, "spilt", {}, MoveKind::Lost, quote.id}));
+    EXPECT_EQ(there(stone), (db::OnShelf{9'990, takes}));
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Ready));
+    EXPECT_EQ(there(stone), (db::OnShelf{9'990 - takes, 0}));
+}
+
+// 10,000 for 48.00: what is found once all of them were used is worth 0.0048 each, not what a pack costs today.
+TEST_F(ShelfTest, theLastAverageOutlivesAnEmptyShelf) {
+    auto materials = valueOf(book->materials());
+    const auto found = std::ranges::find(materials, stone, &catalogue::Material::id);
+    ASSERT_NE(found, materials.end());
+    found->basis = catalogue::PriceBasis::ShelfAverage;
+    ASSERT_TRUE(book->save(*found));
+    ASSERT_TRUE(book->moveStock({{}, stone, -10'000, {}, "", {}, MoveKind::Used, {}}));
+    ASSERT_TRUE(book->countShelf(stone, 15, "found"));
+    const auto each = [&] { return valueOf(book->priceBook(customer)).materials.at(stone).price; };
+    EXPECT_EQ(each(), (units::UnitPrice{units::Money::fromMicros(48'000'000), Count::of(10'000)}));
+    ASSERT_TRUE(book->countShelf(stone, 0, "spilt"));
+    ASSERT_TRUE(book->moveStock(stone, 10, units::Money::fromMicros(1'000'000), "delivery"));
+    EXPECT_EQ(each(), (units::UnitPrice{units::Money::fromMicros(1'000'000), Count::of(10)}));
 }
 
 TEST_F(ShelfTest, takesOnlyWhatIsThereAndTheRestOnceItIs) {

@@ -47,7 +47,7 @@ inline constexpr std::array<std::string_view, 2> kNames<TaxRounding>{"per-invoic
 template<>
 inline constexpr std::array<std::string_view, 3> kNames<Spares>{"where-expected", "always", "never"};
 template<>
-inline constexpr std::array<std::string_view, 2> kNames<UsedWhen>{"ready", "making"};
+inline constexpr std::array<std::string_view, 3> kNames<UsedWhen>{"ready", "making", "by-hand"};
 template<>
 inline constexpr std::array<std::string_view, 2> kNames<TaxOnGifts>{"none", "on-cost"};
 template<>

@@ -329,7 +329,7 @@ const Object& objectOf<Shop>() {
                 .unpriced("says how money comes in, not how much"),
             field<&T::usedWhen>("used_when", Term::WhenSuppliesAreUsed)
                 .cameWith({{"shop", 11}})
-                .standingFor(UsedWhen::Ready, "\"ready\"")
+                .standingFor(UsedWhen::ByHand, "\"by-hand\"")
                 .unpriced("says when supplies leave the shelf, not what they cost"),
             field<&T::isDemo>("demo", Term::DemoMark)
                 .unpriced("is about what is printed")

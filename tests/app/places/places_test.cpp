@@ -167,6 +167,34 @@ TEST_F(Places, undoBringsADesignBack) {
     EXPECT_EQ(m_session->designs().size(), before);
 }
 
+TEST_F(Places, aDesignLooksAsTheBookHasItNow) {
+    open<designs::DesignsPage>();
+    const auto& designs = m_session->designs();
+    const auto found = std::find_if(designs.begin(), designs.end(), [](const auto& d) { return d.name == "Heron"; });
+    ASSERT_NE(found, designs.end());
+    auto heron = *found;
+    static_cast<designs::DesignsPage*>(m_page.get())->open(heron.id);
+    test::handleQueued();
+    auto* picture = m_page->findChild<QWidget*>(QStringLiteral("designPicture"));
+    ASSERT_NE(picture, nullptr);
+    EXPECT_EQ(picture->accessibleName(), "Picture of Heron");
+    ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.removeArtwork(heron.id); }));
+    EXPECT_EQ(picture->accessibleName(), "No picture of Heron");
+    ASSERT_TRUE(m_session->undo());
+    EXPECT_EQ(picture->accessibleName(), "Picture of Heron");
+
+    auto* note = m_page->findChild<QLabel*>(QStringLiteral("designPictureOfOtherCounts"));
+    ASSERT_NE(note, nullptr);
+    EXPECT_TRUE(note->isHidden());
+    heron = *m_session->design(heron.id);
+    heron.stones.front().count = units::Count::of(heron.stones.front().count.value() + 1);
+    ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.save(heron); }));
+    EXPECT_FALSE(note->isHidden());
+    EXPECT_EQ(note->text(), "The picture is of other counts than this design has.");
+    ASSERT_TRUE(m_session->undo());
+    EXPECT_TRUE(note->isHidden());
+}
+
 TEST_F(Places, aNewStoneWithAPackHasAPrice) {
     open<supplies::SuppliesPage>();
     auto* add = m_page->findChild<QPushButton*>(QStringLiteral("newSupply"));

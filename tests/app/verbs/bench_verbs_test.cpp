@@ -33,6 +33,7 @@ class BenchVerbs : public testing::Test {
                 EXPECT_TRUE(book.moveStock(material.id, 100'000, std::nullopt, "plenty"));
             auto shop = book.shop().value();
             shop.closedDays.clear();
+            shop.usedWhen = catalogue::UsedWhen::Ready;
             EXPECT_TRUE(book.save(shop));
         });
         return file;
