@@ -4,6 +4,7 @@
 #include "app/desk/figures.h"
 #include "app/desk/icons.h"
 
+#include <QLineEdit>
 #include <QVBoxLayout>
 
 namespace sp::desk {
@@ -26,7 +27,7 @@ void RowGrid::restart() {
     if (m_body) {
         layout()->removeWidget(m_body);
         // Hidden, a field loses the focus and is done, for rows that are no longer there.
-        for (auto* child : m_body->findChildren<QWidget*>()) child->blockSignals(true);
+        for (auto* field : m_body->findChildren<QLineEdit*>()) field->blockSignals(true);
         m_body->hide();
         m_body->deleteLater(); // a click on one of its own buttons may have led here
     }

@@ -16,7 +16,7 @@ class RowGrid : public QWidget {
     /// `across`: pixels between columns.
     explicit RowGrid(int across, QWidget* parent = nullptr);
 
-    /// Drops every cell; none of them says anything any more.
+    /// Drops every cell; none of their fields says anything any more.
     void restart();
     /// Shows what was put in since.
     void finish();

@@ -73,18 +73,6 @@ TEST(OrderPrices, areThoseOfThePacksTheNeedTakes) {
     EXPECT_THAT(job.costs(2), ElementsAre(667'200'000)) << "before rules 3: the price of one";
 }
 
-// A material of which nothing is taken leaves the prices of the others as they are, whichever of two it is.
-TEST(OrderPrices, areNotLeftOutForWhatIsNotTaken) {
-    for (const auto& [taken, none] : {std::pair{"Aqua", "Jet"}, std::pair{"Jet", "Aqua"}}) {
-        Bought job;
-        job.sell("Aqua", 100, 100, {{2, 50}});
-        job.sell("Jet", 100, 100, {{2, 50}});
-        auto& stones = job.squares(10).first().stones;
-        for (auto& stone : stones) stone.count = Count::of(stone.material == idOf(taken) ? 100 : 0);
-        EXPECT_THAT(job.costs(), ElementsAre(5'000'000)) << taken << " without " << none; // 10 packs at 0.50
-    }
-}
-
 // 12 + 12 hoodies are 24, on two lines and of two designs; a charge that sells one more makes no difference to 24.
 TEST(OrderPrices, countTheLinesTogether) {
     Bought job;
