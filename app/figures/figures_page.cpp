@@ -95,11 +95,11 @@ void FiguresPage::build() {
 void FiguresPage::buildSpan(QHBoxLayout& row) {
     m_before = new QPushButton(QStringLiteral("‹"), this);
     m_before->setObjectName(QStringLiteral("figuresBefore"));
-    m_before->setAccessibleName(tr("The time before"));
+    m_before->setAccessibleName(tr("‹ The time before"));
     m_before->setToolTip(m_before->accessibleName());
     m_after = new QPushButton(QStringLiteral("›"), this);
     m_after->setObjectName(QStringLiteral("figuresAfter"));
-    m_after->setAccessibleName(tr("The time after"));
+    m_after->setAccessibleName(tr("› The time after"));
     m_after->setToolTip(m_after->accessibleName());
     m_when = new TextLabel({}, TextSize::Body, Role::Ink, Weight::Strong, this);
     m_when->setObjectName(QStringLiteral("figuresWhen"));
@@ -107,6 +107,7 @@ void FiguresPage::buildSpan(QHBoxLayout& row) {
     m_span = new QComboBox(this);
     m_span->setObjectName(QStringLiteral("figuresSpan"));
     m_span->setAccessibleName(tr("How long"));
+    m_span->setAccessibleDescription(tr("How long a time is shown"));
     m_span->addItem(tr("Month"), static_cast<int>(Span::Month));
     m_span->addItem(tr("Quarter"), static_cast<int>(Span::Quarter));
     m_span->addItem(tr("Year"), static_cast<int>(Span::Year));

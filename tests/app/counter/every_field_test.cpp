@@ -6,6 +6,7 @@
 #include "tests/app/demo_window.h"
 
 #include <QAbstractItemView>
+#include <QPushButton>
 
 #include <map>
 #include <set>
@@ -88,6 +89,10 @@ TEST_F(EveryField, hasAnInputOrSaysWhyNot) {
         test::handleQueued();
         look();
     }
+    m_window->goTo(program::PlaceId::Shop);
+    find<QPushButton>("payAdd")->click(); // of its own the demo has none
+    test::handleQueued();
+    look();
     auto* supplies = find<QAbstractItemView>("supplies");
     for (int row = 0; row < supplies->model()->rowCount(); ++row) {
         supplies->setCurrentIndex(supplies->model()->index(row, 0));

@@ -25,8 +25,8 @@ class Finding : public test::DemoWindow {
 };
 
 TEST_F(Finding, ctrlFGoesToTheSearchOfEachPlace) {
-    const char* fields[] = {"design",  "findDesign", "findSupply",   "buyDesign",
-                            "findJob", "benchGo",    "findCustomer", "shopName"};
+    const char* fields[] = {"design",  "findDesign",   "findSupply", "buyDesign", "findJob",
+                            "benchGo", "findCustomer", "figuresGo",  "shopName"};
     for (int place = 0; place < static_cast<int>(std::size(fields)); ++place) {
         goTo(static_cast<PlaceId>(place));
         m_window->findChildren<QPushButton*>().front()->setFocus();

@@ -48,9 +48,10 @@ QSize neededBy(const QLabel& label) {
 Onlooker::Onlooker() {
     // Days and months are the system's words; units, trade terms and names of formats are alike everywhere.
     const QLocale us(QLocale::English, QLocale::UnitedStates);
-    for (int i = 1; i <= 12; ++i) know(us.monthName(i, QLocale::ShortFormat).toStdString());
+    for (const auto format : {QLocale::ShortFormat, QLocale::LongFormat})
+        for (int i = 1; i <= 12; ++i) know(us.monthName(i, format).toStdString());
     for (int i = 1; i <= 7; ++i) know(us.dayName(i, QLocale::ShortFormat).toStdString());
-    know("in mm cm SS AM PM min Ctrl Alt Stonepenny demo jobbook SVG DXF PLT CSV PDF JSON px pt dpi XL Inter");
+    know("in mm cm SS AM PM min Ctrl Alt Stonepenny demo jobbook SVG svg DXF PLT CSV PDF JSON px pt dpi XL Inter");
 }
 
 void Onlooker::know(const std::string& text) {
