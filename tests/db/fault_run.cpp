@@ -74,8 +74,10 @@ std::string FaultRun::wrongIn(const Trouble& trouble) {
         if (done) continue;
         trouble.end();
         ++m_refusals;
-        wrong = wrongAfter(done.error());
+        bool isHeld = false;
+        wrong = wrongAfter(done.error(), &isHeld);
         if (wrong.empty()) wrong = wrongWithRepeat(seat, step, done.error());
+        if (wrong.empty() && isHeld) wrong = wrongAfter(done.error(), nullptr);
         if (!wrong.empty())
             wrong = fmt::format("{}\"{}\" was refused, {}: {}", before, m_session.steps[step].name,
                                 described(done.error()), wrong);
@@ -91,7 +93,8 @@ std::string FaultRun::wrongIn(const Trouble& trouble) {
     return wrong;
 }
 
-std::string FaultRun::wrongAfter(const base::Error& refusal) const {
+/// Where even taking back was refused, the book is in use until the next command takes it back: `isHeld` then says so.
+std::string FaultRun::wrongAfter(const base::Error& refusal, bool* isHeld) const {
     const auto sentence = words::text(refusal);
     if (sentence.empty() || sentence.find('%') != std::string::npos) return "it has no sentence";
     using base::Code;
@@ -100,6 +103,10 @@ std::string FaultRun::wrongAfter(const base::Error& refusal) const {
     for (const auto& [name, bytes] : filesIn(folder())) {
         if (!name.ends_with(".jobbook") || name[0] == '.') continue;
         const auto report = db::Book::check(folder() / name);
+        if (!report && isHeld && report.error().fault == idOf(db::Fault::UsedElsewhere)) {
+            *isHeld = true;
+            continue;
+        }
         if (!report) return name + " cannot be checked: " + described(report.error());
         if (!report->damage.empty()) return name + " is damaged: " + described(report->damage).front();
     }

@@ -36,7 +36,7 @@ class FaultRun {
 
     void start(Seat& seat);
     Shapes shapesNow() const;
-    std::string wrongAfter(const base::Error& refusal) const;
+    std::string wrongAfter(const base::Error& refusal, bool* isHeld) const;
     std::string wrongWithRepeat(Seat& seat, std::size_t step, const base::Error& refusal);
 
     const DiskSession& m_session;
