@@ -111,10 +111,8 @@ void FiguresPage::buildSpan(QHBoxLayout& row) {
     m_span->addItem(tr("Month"), static_cast<int>(Span::Month));
     m_span->addItem(tr("Quarter"), static_cast<int>(Span::Quarter));
     m_span->addItem(tr("Year"), static_cast<int>(Span::Year));
-    row.addWidget(m_before, 0, Qt::AlignTop);
-    row.addWidget(m_when, 0, Qt::AlignVCenter);
-    row.addWidget(m_after, 0, Qt::AlignTop);
-    row.addWidget(m_span, 0, Qt::AlignTop);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_before, m_when, m_after, m_span})
+        row.addWidget(part, 0, Qt::AlignVCenter);
     connect(m_before, &QPushButton::clicked, this, [this] { m_presenter.step(-1); });
     connect(m_after, &QPushButton::clicked, this, [this] { m_presenter.step(1); });
     connect(m_span, &QComboBox::currentIndexChanged, this,

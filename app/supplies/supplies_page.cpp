@@ -112,7 +112,7 @@ void SuppliesPage::focusName() {
 }
 
 QString SuppliesPage::detailOf(const catalogue::Material& material) {
-    const auto shelf = words::shelfSentence(m_presenter.onShelf(material.id), [this](std::int64_t count) {
+    const auto shelf = words::shelfInShort(m_presenter.onShelf(material.id), [this](std::int64_t count) {
         return m_formatter.count(units::Count::of(count));
     });
     return tr("%1 · %2").arg(words::nameOf(material.kind), shelf);

@@ -16,6 +16,14 @@ QString shelfSentence(const db::OnShelf& there, const std::function<QString(std:
         .arg(onHand, promised, written(there.free()));
 }
 
+QString shelfInShort(const db::OnShelf& there, const std::function<QString(std::int64_t)>& written) {
+    const auto onHand = written(there.onHand);
+    if (there.promised == 0) return QCoreApplication::translate("Shelf", "%1 on the shelf").arg(onHand);
+    return there.free() < 0
+               ? QCoreApplication::translate("Shelf", "%1 on the shelf, %2 lacking").arg(onHand, written(-there.free()))
+               : QCoreApplication::translate("Shelf", "%1 on the shelf, %2 free").arg(onHand, written(there.free()));
+}
+
 QStringList lackSentences(const db::ShelfUse& use, const std::function<QString(const base::Id&)>& nameOf,
                           const std::function<QString(std::int64_t)>& written) {
     if (use.whyNone)
