@@ -341,7 +341,7 @@ TEST_F(EarnedJobs, agreeWithThePapersOfAShopAtWork) {
     year.open(8);
     const auto begins = valueOf(book->shop()).ladderQuantities;
     std::size_t most = 0;
-    for (int round = 0; round < 6; ++round) {
+    for (int round = 0; round < 6 || (most <= 3 && round < 60); ++round) { // a shop may hand nothing over for long
         for (int i = 0; i < 60; ++i) year.act();
         const auto told = valueOf(reader.earned(*book, kFirst, kLast));
         ASSERT_NO_FATAL_FAILURE(expectAsOnPaper(told.lines));

@@ -237,7 +237,8 @@ TEST_F(AtTheFigures, keepOpenWhatWasOpenWhenAllIsReadAgain) {
     ASSERT_EQ(opened, cell("figuresGroups", 1, 0));
     const auto year = lines("2026-01-01", "2026-12-31");
     std::set<base::Id> above;
-    for (const auto place : figures::split(year, By::Month, {}).front().lines) above.insert(year[place].job);
+    const auto months = figures::split(year, By::Month, {});
+    for (const auto place : months.front().lines) above.insert(year[place].job);
     ASSERT_TRUE(m_session->change([&](db::Book& book) -> base::Done {
         for (const auto& job : above)
             if (auto ok = book.setStage(job, db::Stage::Ready); !ok) return ok;
