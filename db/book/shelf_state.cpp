@@ -24,8 +24,7 @@ bool isUsedBetween(Stage from, Stage to, catalogue::UsedWhen when) {
 }
 
 bool isReturnedBetween(Stage from, Stage to, catalogue::UsedWhen when) {
-    if (when == catalogue::UsedWhen::ByHand || isUsedAt(to, when)) return false;
-    return to == Stage::Declined || isUsedAt(from, when);
+    return to != Stage::Declined && isUsedAt(from, when) && !isUsedAt(to, when);
 }
 
 OnShelf ShelfState::of(const base::Id& material) const {

@@ -132,6 +132,16 @@ TEST_F(ShelfTest, whatAJobTookComesBackWhenItIsSetBackOrLetGo) {
     EXPECT_EQ(sumOf(stone), 10'000) << "nothing comes back twice";
 }
 
+TEST_F(ShelfTest, ofAMadeJobThatIsLetGoNothingComesBack) {
+    const auto quote = given(20);
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Ready));
+    const auto left = 10'000 - takenOf(quote, stone);
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Declined));
+    EXPECT_EQ(there(stone), (db::OnShelf{left, 0})) << "its stones are on the pieces";
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Agreed));
+    EXPECT_EQ(there(stone), (db::OnShelf{left, 0})) << "and it takes none again";
+}
+
 TEST_F(ShelfTest, anInvoicedJobKeepsWhatItUsedWhateverIsUndone) {
     const auto quote = given(20);
     ASSERT_TRUE(book->setStage(quote.id, Stage::Ready));
