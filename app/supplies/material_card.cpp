@@ -219,7 +219,7 @@ QWidget* MaterialCard::buildShelf() {
     connect(out, &QPushButton::clicked, this, [this] {
         moveShelf([this](std::int64_t amount) {
             const auto kind = static_cast<MoveKind>(m_outAs->currentData().toInt());
-            return m_presenter.move(-amount, kind, std::nullopt, m_reason->words());
+            return m_presenter.move(-amount, kind, *m_cost->optionalValue(), m_reason->words());
         });
     });
     connect(all, &QPushButton::clicked, this, [this] {
