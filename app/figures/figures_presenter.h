@@ -4,6 +4,7 @@
 #include "app/session/book_session.h"
 #include "core/figures/answers.h"
 #include "core/figures/break_even.h"
+#include "core/figures/span_days.h"
 #include "core/figures/split.h"
 #include "db/book/earned_jobs.h"
 
@@ -14,20 +15,6 @@
 #include <vector>
 
 namespace sp::figures {
-
-/// How long what is looked at is.
-enum class Span { Month, Quarter, Year };
-
-/// Its first and last day, both counted.
-struct SpanDays {
-    units::Date from;
-    units::Date to;
-
-    friend bool operator==(const SpanDays&, const SpanDays&) = default;
-};
-
-/// The month, quarter or year of the calendar that a day is in.
-SpanDays spanAround(units::Date day, Span span);
 
 /// What the shop earned in a span of days, as the Figures show it. Starts with the month of today.
 class FiguresPresenter : public QObject {

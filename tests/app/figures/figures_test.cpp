@@ -40,15 +40,6 @@ struct SoldFor {
     units::Money cardFee;
 };
 
-TEST(SpanAround, isWholeMonthsOfTheCalendar) {
-    // A leap year's February; quarters begin in January, April, July and October.
-    EXPECT_EQ(spanAround(day("2028-02-11"), Span::Month), (SpanDays{day("2028-02-01"), day("2028-02-29")}));
-    EXPECT_EQ(spanAround(day("2026-12-31"), Span::Month), (SpanDays{day("2026-12-01"), day("2026-12-31")}));
-    EXPECT_EQ(spanAround(day("2026-11-25"), Span::Quarter), (SpanDays{day("2026-10-01"), day("2026-12-31")}));
-    EXPECT_EQ(spanAround(day("2026-04-01"), Span::Quarter), (SpanDays{day("2026-04-01"), day("2026-06-30")}));
-    EXPECT_EQ(spanAround(day("2026-07-04"), Span::Year), (SpanDays{day("2026-01-01"), day("2026-12-31")}));
-}
-
 class AtTheFigures : public testing::Test {
   protected:
     AtTheFigures() {
