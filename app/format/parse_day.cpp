@@ -7,6 +7,8 @@
 #include <QCoreApplication>
 #include <QRegularExpression>
 
+#include <algorithm>
+#include <initializer_list>
 #include <optional>
 
 namespace sp::desk {
@@ -19,23 +21,35 @@ struct DayWords {
 
 constexpr int kMaxDaysAhead = 36'500;
 
+/// Whether a person typed one of these words, in English or in the language of the window.
+bool isTyped(const QString& word, std::initializer_list<const char*> sources) {
+    return std::any_of(sources.begin(), sources.end(), [&](const char* source) {
+        return word == QLatin1String(source) || word == DayWords::tr(source).toCaseFolded();
+    });
+}
+
 std::optional<QDate> fromOffset(const QString& text, QDate today) {
-    static const QRegularExpression form(QStringLiteral("^\\+?\\s*(\\d{1,5})\\s*(d|day|days|w|week|weeks)?$"),
-                                         QRegularExpression::CaseInsensitiveOption);
+    static const QRegularExpression form(QStringLiteral("^\\+?\\s*(\\d{1,5})\\s*(\\p{L}*)$"),
+                                         QRegularExpression::UseUnicodePropertiesOption);
     const auto match = form.match(text);
     if (!match.hasMatch()) return std::nullopt;
     const bool plus = text.startsWith(QLatin1Char('+'));
-    const QString unit = match.captured(2).toLower();
+    const QString unit = match.captured(2).toCaseFolded();
     if (!plus && unit.isEmpty()) return std::nullopt; // a bare number is a slip, not a day
-    const int days = match.captured(1).toInt() * (unit.startsWith(QLatin1Char('w')) ? 7 : 1);
+    const bool inWeeks = unit == QLatin1String("w") ||
+                         isTyped(unit, {QT_TRANSLATE_NOOP("Day", "week"), QT_TRANSLATE_NOOP("Day", "weeks")});
+    const bool inDays = unit == QLatin1String("d") ||
+                        isTyped(unit, {QT_TRANSLATE_NOOP("Day", "day"), QT_TRANSLATE_NOOP("Day", "days")});
+    if (!unit.isEmpty() && !inWeeks && !inDays) return std::nullopt;
+    const int days = match.captured(1).toInt() * (inWeeks ? 7 : 1);
     if (days > kMaxDaysAhead) return std::nullopt;
     return today.addDays(days);
 }
 
 std::optional<QDate> fromWord(const QString& text, const QLocale& locale, QDate today) {
     const QString word = text.toCaseFolded();
-    if (word == QStringLiteral("today")) return today;
-    if (word == QStringLiteral("tomorrow")) return today.addDays(1);
+    if (isTyped(word, {QT_TRANSLATE_NOOP("Day", "today")})) return today;
+    if (isTyped(word, {QT_TRANSLATE_NOOP("Day", "tomorrow")})) return today.addDays(1);
     if (word.size() < 2) return std::nullopt;
     for (const auto& names : {locale, QLocale::c()}) {
         std::optional<int> found;

@@ -37,6 +37,7 @@ INSTANTIATE_TEST_SUITE_P(
         DayRow{"namedUs", "en_US", "Dec 11", "2026-12-11"}, DayRow{"namedYear", "en_US", "Dec 11, 2026", "2026-12-11"},
         DayRow{"ourOwn", "en_US", "Fri, Dec 11, 2026", "2026-12-11"},
         DayRow{"ourOwnGb", "en_GB", "Fri 11 Dec 2026", "2026-12-11"},
+        DayRow{"ourOwnEs", "es_US", "vie 11 dic 2026", "2026-12-11"},
         DayRow{"ourOwnDe", "de_DE", "Fr. 11 Dez. 2026", "2026-12-11"}, DayRow{"weekday", "en_US", "fri", "2026-11-27"},
         DayRow{"weekdayLong", "en_US", "Friday", "2026-11-27"}, DayRow{"weekdayToday", "en_US", "wed", "2026-12-02"},
         DayRow{"weekdayDe", "de_DE", "freitag", "2026-11-27"}, DayRow{"today", "en_US", "today", "2026-11-25"},
