@@ -84,7 +84,7 @@ void SupplyRows::addRow(int at, const UsualSupply& supply) {
     price->setAccessibleName(tr("Price of %1, %2").arg(name, QString::fromStdString(supply.pack)));
     price->setEmptyAllowed(true);
     price->setAlignment(Qt::AlignRight);
-    price->setMinimumWidth(desk::scaled(96));
+    price->setMinimumWidth(desk::scaled(80));
     desk::standsFor(*price, catalogue::fields::fieldOf<&catalogue::PriceBreak::each>());
     cells->addWidget(price, line, 4);
     auto* one = muted({});

@@ -17,6 +17,7 @@
 #include "app/paper/bench_paper.h"
 #include "app/paper/preview_dialog.h"
 #include "app/plans/plan_dialog.h"
+#include "app/words/names.h"
 
 #include <QEvent>
 #include <QHeaderView>
@@ -110,15 +111,24 @@ QWidget* JobsPage::buildTable() {
     return card;
 }
 
+/// The longest of the stages' names has room, in whatever language.
+int JobsPage::stageWidth() const {
+    int widest = desk::scaled(80);
+    for (const auto stage : {db::Stage::Enquiry, db::Stage::Quoted, db::Stage::Agreed, db::Stage::InProduction,
+                             db::Stage::Ready, db::Stage::Collected, db::Stage::Declined})
+        widest = std::max(widest, m_table->fontMetrics().horizontalAdvance(words::nameOf(stage)));
+    return widest + desk::scaled(32);
+}
+
 void JobsPage::fitColumns() {
     m_findBox->setFixedWidth(desk::scaled(320));
     // Some rows stay in sight with large text too; then the strip below is scrolled to.
     const int row = m_table->verticalHeader()->defaultSectionSize();
     m_table->setMinimumHeight(m_table->horizontalHeader()->sizeHint().height() + kLeastRows * row);
-    for (const auto& [section, width] :
-         {std::pair(Column::Number, 112), std::pair(Column::Day, 120), std::pair(Column::Stage, 112),
-          std::pair(Column::Total, 152), std::pair(Column::Left, 112)})
+    for (const auto& [section, width] : {std::pair(Column::Number, 112), std::pair(Column::Day, 120),
+                                         std::pair(Column::Total, 152), std::pair(Column::Left, 112)})
         m_table->setColumnWidth(section, desk::scaled(width));
+    m_table->setColumnWidth(Column::Stage, stageWidth());
     for (int section = 0; section < Column::Columns; ++section)
         m_table->setColumnHidden(section, m_filters->isHidden(section));
     fitNames();

@@ -53,6 +53,7 @@ class JobsPage : public QWidget {
     QWidget* buildJobs();
     void choose(const base::Id& job);
     void connectAll();
+    int stageWidth() const;
     void fitColumns();
     void fitNames();
     void showOrder();
