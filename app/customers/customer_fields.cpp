@@ -15,7 +15,7 @@ CustomerFields::CustomerFields(CustomersPresenter& presenter, const desk::Format
     , m_name(new desk::WordField(formatter, tr("Give the customer a name."), this))
     , m_telephone(new desk::WordField(formatter, {}, this))
     , m_mail(new desk::WordField(formatter, {}, this))
-    , m_language(new desk::WordField(formatter, {}, this))
+    , m_language(new desk::LanguageBox(tr("as the shop"), this))
     , m_same(new desk::ChoiceField(formatter, this))
     , m_contact(new desk::LongText(this))
     , m_note(new desk::LongText(this))
@@ -31,8 +31,8 @@ CustomerFields::CustomerFields(CustomersPresenter& presenter, const desk::Format
 }
 
 void CustomerFields::sayWhatStandsWhere() {
-    for (desk::TypedField* field : std::initializer_list<desk::TypedField*>{m_telephone, m_mail, m_language, m_same,
-                                                                            m_number, m_place, m_issued, m_expires})
+    for (desk::TypedField* field :
+         std::initializer_list<desk::TypedField*>{m_telephone, m_mail, m_same, m_number, m_place, m_issued, m_expires})
         field->setEmptyAllowed(true);
     using catalogue::Certificate;
     using catalogue::Customer;
@@ -72,8 +72,7 @@ void CustomerFields::placeFields() {
     add(tr("Issued on"), m_issued, "certificateIssued");
     add(tr("Expires on, if it does"), m_expires, "certificateExpires");
     grid->add(m_others, 4);
-    add(tr("Language"), m_language, "customerLanguage", 2,
-        tr("such as en, es or fr; papers are in English until there are others"));
+    add(tr("Language"), m_language, "customerLanguage", 2, tr("of quotes, bills and cards for them"));
     add(tr("The same person as"), m_same, "sameCustomer", 2, tr("makes the two one; quotes given stay as they are"));
 }
 
@@ -87,7 +86,9 @@ void CustomerFields::saveWhenLeft() {
     saveWith(m_name, &Customer::name);
     saveWith(m_telephone, &Customer::telephone);
     saveWith(m_mail, &Customer::mail);
-    saveWith(m_language, &Customer::language);
+    connect(m_language, &QComboBox::activated, this, [this] {
+        m_presenter.edit([this](Customer& customer) { customer.language = m_language->language().toStdString(); });
+    });
     connect(m_contact, &desk::LongText::committed, this, [this] { saveLines(m_contact, &Customer::contact); });
     connect(m_note, &desk::LongText::committed, this, [this] { saveLines(m_note, &Customer::note); });
     connect(m_same, &desk::ChoiceField::chosen, this, [this](const QVariant& chosen) {
@@ -153,7 +154,7 @@ void CustomerFields::load() {
     if (!m_name->isDirty()) m_name->setRaw(QString::fromStdString(customer->name));
     if (!m_telephone->isDirty()) m_telephone->setRaw(QString::fromStdString(customer->telephone));
     if (!m_mail->isDirty()) m_mail->setRaw(QString::fromStdString(customer->mail));
-    if (!m_language->isDirty()) m_language->setRaw(QString::fromStdString(customer->language));
+    m_language->setLanguage(QString::fromStdString(customer->language));
     const auto showLines = [this](desk::LongText* text, const std::string& lines) {
         // What was refused stays as it was typed.
         if (!text->hasFocus() && !m_refusals.contains(text)) text->setText(QString::fromStdString(lines));

@@ -4,6 +4,7 @@
 #include "app/customers/certificate_rows.h"
 #include "app/customers/customers_presenter.h"
 #include "app/desk/choice_field.h"
+#include "app/desk/language_box.h"
 #include "app/desk/long_text.h"
 #include "app/desk/problem_note.h"
 #include "app/desk/value_fields.h"
@@ -41,7 +42,7 @@ class CustomerFields : public QWidget {
     desk::WordField* m_name;
     desk::WordField* m_telephone;
     desk::WordField* m_mail;
-    desk::WordField* m_language;
+    desk::LanguageBox* m_language;
     desk::ChoiceField* m_same;
     desk::LongText* m_contact;
     desk::LongText* m_note;

@@ -46,8 +46,17 @@ int say(const verbs::Outcome& outcome) {
 QStringList wishedLanguages() { return words::languagesBeforeEnglish(QLocale::system().uiLanguages()); }
 
 /// In the language of whoever reads, once there is an application.
-void speak() {
-    words::speakFirstOf(wishedLanguages(), words::translationFolders(QCoreApplication::applicationDirPath()));
+void speak(const QStringList& wished = wishedLanguages()) {
+    words::speakFirstOf(wished, words::translationFolders(QCoreApplication::applicationDirPath()));
+}
+
+/// The window may speak another language than the system: days and figures are then written as that language does where
+/// the system is.
+void speakAsChosen() {
+    const auto chosen = session::kept(session::kLanguage);
+    if (chosen.isEmpty()) return speak();
+    speak(words::languagesBeforeEnglish({chosen}));
+    QLocale::setDefault(QLocale(QLocale(chosen).language(), QLocale::system().territory()));
 }
 
 /// What an answer in the terminal needs: fonts for some verbs, but no screen; for most in English nothing.
@@ -98,7 +107,7 @@ int runWindow(int& argc, char** argv, const QString& file) {
         QApplication::closeAllWindows();
         QApplication::quit();
     });
-    speak();
+    speakAsChosen();
     const auto asked = file.isEmpty() ? QString() : QFileInfo(file).absoluteFilePath();
     if (program::Doorbell::ring(asked)) return 0;
     program::Doorbell doorbell;

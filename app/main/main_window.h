@@ -91,6 +91,7 @@ class MainWindow : public QMainWindow {
     QAction* act(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> work);
     static void greyUnless(QMenu* menu, QAction* action, std::function<bool()> canBeDone);
     void buildLookMenu(QMenu* menu);
+    void buildLanguageMenu(QMenu* menu);
     void buildTurnBackMenu(QMenu* menu);
     void buildLastBooksMenu(QMenu* menu);
     void showKeys();

@@ -8,6 +8,7 @@
 #include "app/words/difference_words.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
+#include "app/words/translations.h"
 
 namespace sp::program {
 
@@ -35,6 +36,7 @@ base::Done writeCareCards(db::Book& book, const std::string& path, db::IfThere i
     const auto bench = book.bench();
     if (!bench) return base::fail(bench.error());
     const desk::Formatter formatter(QLocale(), *shop);
+    const words::LanguageScope language(words::paperLanguages(*shop, {}));
     const auto cards = paper::careCards(*shop, paper::careWords(*shop, bench->press, formatter));
     return paper::writePdf(cards, shop->paper, QString::fromStdString(path), ifThere);
 }

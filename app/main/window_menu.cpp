@@ -10,6 +10,7 @@
 #include "app/main/main_window.h"
 #include "app/session/settings.h"
 #include "app/words/cost_words.h"
+#include "app/words/translations.h"
 
 #include <QActionGroup>
 #include <QDir>
@@ -71,6 +72,7 @@ void MainWindow::buildMenu() {
     act(menu, tr("C&heck this book"), {}, [this] { m_care->check(); });
     menu->addSeparator();
     buildLookMenu(menu->addMenu(tr("&Look")));
+    buildLanguageMenu(menu->addMenu(tr("Lan&guage of the window")));
     buildTurnBackMenu(menu->addMenu(tr("O&wner’s side turns back")));
     act(menu, tr("&Keys and help"), QKeySequence::HelpContents, [this] { showKeys(); });
     act(menu, tr("About Stonepenn&y"), {}, [this] { about(); });
@@ -120,6 +122,25 @@ void MainWindow::buildLookMenu(QMenu* menu) {
     larger->setShortcuts({QKeySequence(QStringLiteral("Ctrl++")), QKeySequence(QStringLiteral("Ctrl+="))});
     act(menu, tr("S&maller text"), QKeySequence::ZoomOut, [this] { zoomTo(desk::zoomSmaller(desk::zoom())); });
     act(menu, tr("&Usual text size"), QKeySequence(QStringLiteral("Ctrl+0")), [this] { zoomTo(100); });
+}
+
+/// Texts are made as the window is built, so another language is spoken from the next start on.
+void MainWindow::buildLanguageMenu(QMenu* menu) {
+    menu->setObjectName(QStringLiteral("languageMenu"));
+    auto* languages = new QActionGroup(this);
+    const auto add = [this, menu, languages](const QString& word, const QString& language) {
+        auto* action = menu->addAction(word);
+        action->setData(language);
+        action->setCheckable(true);
+        action->setChecked(session::kept(session::kLanguage) == language);
+        languages->addAction(action);
+        connect(action, &QAction::triggered, this, [this, language] {
+            session::save(session::kLanguage, language);
+            m_messages->tell(desk::Tone::Jewel, tr("The window speaks this language from the next start on."));
+        });
+    };
+    add(tr("As the &system"), {});
+    for (const auto& language : words::languagesThere()) add(words::ownNameOf(language), language);
 }
 
 /// How long the owner's side stays up without a key; read when it is turned up.

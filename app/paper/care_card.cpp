@@ -113,9 +113,9 @@ PlacedPage pageOf(const std::vector<Brick>& bricks, QSizeF size, Cut cut) {
 
 CareWords careWords(const catalogue::Shop& shop, const catalogue::HeatPress& press, const desk::Formatter& formatter) {
     CareWords words;
-    const auto tax = words::shown(words::SheetWords().taxCaution());
+    const words::SheetWords sheet;
     for (const auto& line : QString::fromStdString(shop.letterhead.care).split(QLatin1Char('\n'), Qt::SkipEmptyParts))
-        if (line.trimmed() != tax) words.care << line.trimmed(); // that is about the bill
+        if (!sheet.isTaxCaution(line.trimmed().toStdString())) words.care << line.trimmed(); // that is about the bill
     // How hot-fix stones are applied: common practice, no source.
     words.applying << say(QT_TRANSLATE_NOOP("CareCard", "Press the empty garment for a few seconds, to drive out damp "
                                                         "and creases."))

@@ -31,6 +31,7 @@ inline const Setting<QString> kCutFilesIn{"files/cutFiles", {}};
 inline const Setting<QString> kPapersIn{"files/papers", {}};
 inline const Setting<QString> kPriceListsIn{"files/priceLists", {}};
 inline const Setting<int> kScheme{"look/scheme", 0};                     ///< a desk::Scheme as a number
+inline const Setting<QString> kLanguage{"look/language", {}};            ///< of the window, "es"; empty: the system's
 inline const Setting<int> kZoom{"look/zoom", 100};                       ///< of texts, in percent
 inline const Setting<QByteArray> kWindowGeometry{"window/geometry", {}}; ///< as QWidget::saveGeometry gives it
 

@@ -2,6 +2,7 @@
 #include "app/shop/shop_page.h"
 
 #include "app/desk/field_box.h"
+#include "app/desk/language_box.h"
 #include "app/desk/packing_rows.h"
 #include "app/desk/scroll_page.h"
 #include "app/desk/tab_order.h"
@@ -15,6 +16,8 @@
 #include "app/shop/pay_rows.h"
 #include "app/shop/shop_fields.h"
 #include "app/shop/step_rows.h"
+#include "app/words/quote_sheet.h"
+#include "app/words/translations.h"
 #include "app/words/words.h"
 #include "core/pricing/account.h"
 
@@ -132,6 +135,7 @@ void ShopPage::buildLetterhead() {
 
 void ShopPage::showCareCards() {
     const auto& shop = m_presenter.shop();
+    const words::LanguageScope language(words::paperLanguages(shop, {}));
     auto pages = paper::careCards(shop, paper::careWords(shop, m_presenter.bench().press, m_formatter));
     const auto name = QString::fromStdString(pages.title);
     paper::showPreview(std::move(pages), shop.paper, name, "carePreview", this);
@@ -152,6 +156,13 @@ void ShopPage::buildMoney() {
         card, tr("T&emperatures in"), "temperatureUnit",
         {{tr("Fahrenheit"), units::TemperatureUnit::Fahrenheit}, {tr("Celsius"), units::TemperatureUnit::Celsius}},
         kAt<&Shop::temperatureUnit>);
+    auto* language = new desk::LanguageBox(tr("as this window"), card);
+    desk::standsFor(*language, kAt<&Shop::paperLanguage>.field());
+    card->put(language, tr("Papers &in"), "paperLanguage", tr("for customers with no language of their own"));
+    m_shop.onLoad([this, language] { language->setLanguage(QString::fromStdString(m_shop.record().paperLanguage)); });
+    connect(language, &QComboBox::activated, this, [this, language] {
+        m_shop.edit([language](Shop& shop) { shop.paperLanguage = language->language().toStdString(); });
+    });
 }
 
 void ShopPage::buildRates() {

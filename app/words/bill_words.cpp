@@ -3,6 +3,7 @@
 
 #include "app/words/quote_sheet.h"
 #include "app/words/shown.h"
+#include "app/words/translations.h"
 
 namespace sp::words {
 
@@ -97,6 +98,7 @@ db::BillSheetMaker billSheets(const quoting::SheetWords& words) {
     return [&words](const quoting::Bill& bill, const db::Quote& quote, const catalogue::Shop& shop) {
         layout::FitMemo fits;
         auto agreed = issuedSheet(quote, fits, words);
+        const LanguageScope language({QString::fromStdString(agreed.language)}); // in one with the lines it takes over
         // There it may stand that more pieces come to less: advice before one orders.
         if (quote.frozen->shop.offersMoreOnSheet)
             for (auto& line : agreed.lines) line.note.clear();

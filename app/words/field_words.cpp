@@ -96,6 +96,7 @@ Source sourceOf(catalogue::fields::Term term) {
     case LabourRate: return {QT_TRANSLATE_NOOP("Terms", "labour rate")};
     case LadderOnTheSheet: return {QT_TRANSLATE_NOOP("Terms", "ladder on the sheet")};
     case Language: return {QT_TRANSLATE_NOOP("Terms", "language")};
+    case PaperLanguage: return {QT_TRANSLATE_NOOP("Terms", "language of papers")};
     case LastDay: return {QT_TRANSLATE_NOOP("Terms", "last day")};
     case LeadTimeInDays: return {QT_TRANSLATE_NOOP("Terms", "lead time in days")};
     case LearningRate: return {QT_TRANSLATE_NOOP("Terms", "learning rate")};

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/words/quote_sheet.h"
 
+#include "app/words/translations.h"
+
 namespace sp::words {
 
 namespace {
@@ -30,6 +32,13 @@ othersOf(const catalogue::Order& order, const catalogue::PriceBook& prices, layo
 
 } // namespace
 
+QStringList paperLanguages(const catalogue::Shop& shop, const std::optional<catalogue::Customer>& customer) {
+    QStringList wanted;
+    for (const auto& one : {customer ? customer->language : std::string(), shop.paperLanguage})
+        if (!one.empty()) wanted << QString::fromStdString(one);
+    return wanted;
+}
+
 base::Result<db::QuoteResult> resultOf(const catalogue::Order& order, const catalogue::PriceBook& prices,
                                        std::optional<units::Date> validUntil, layout::FitMemo& fits,
                                        const quoting::SheetWords& words, std::int64_t rules) {
@@ -45,6 +54,7 @@ base::Result<db::QuoteResult> resultOf(const catalogue::Order& order, const cata
     result.sheetFor = [&order, &prices, &words, validUntil, priced = *priced, ladders = std::move(*ladders),
                        offers = quoting::offersOf(order, prices, *priced, fits),
                        others = std::move(*others)](const std::string& number) {
+        const LanguageScope language(paperLanguages(prices.shop, prices.customer));
         return quoting::contentOf({number, order, prices, priced, ladders, validUntil, words, offers, others});
     };
     return result;
@@ -56,6 +66,7 @@ quoting::SheetContent issuedSheet(const db::Quote& quote, layout::FitMemo& fits,
     const auto total = quote.sealedTotal.value();
     const auto again = resultOf(quote.order, prices, quote.validUntil, fits, words, pricing::kFirstRulesVersion);
     if (again && again->priced.total == total) return again->sheetFor(quote.number);
+    const LanguageScope language(paperLanguages(prices.shop, prices.customer));
     return quoting::contentOfTotal(quote.number, quote.order, prices, total, quote.validUntil, words);
 }
 

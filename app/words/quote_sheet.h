@@ -9,6 +9,10 @@
 
 namespace sp::words {
 
+/// What papers for a customer are to be in, best first: the customer's language, then the shop's. Neither: empty, and
+/// they are in the window's.
+QStringList paperLanguages(const catalogue::Shop& shop, const std::optional<catalogue::Customer>& customer);
+
 /// What an order comes to with those prices, ready to be sealed. All that is handed over must outlive it.
 /// Errors: as pricing::priceOrder and pricing::ladderFor.
 base::Result<db::QuoteResult> resultOf(const catalogue::Order& order, const catalogue::PriceBook& prices,

@@ -2,7 +2,9 @@
 #include "app/words/sheet_words.h"
 
 #include "app/words/shown.h"
+#include "app/words/translations.h"
 
+#include <algorithm>
 #include <array>
 #include <chrono>
 
@@ -38,6 +40,12 @@ std::string plainWeekdayDate(units::Date day) {
 std::string SheetWords::language() const {
     //: The BCP 47 tag of the language that this file translates into.
     return tr("en").toStdString();
+}
+
+std::string SheetWords::date(units::Date day) const { return LanguageScope::isOther() ? plainDate(day) : m_date(day); }
+
+std::string SheetWords::weekdayDate(units::Date day) const {
+    return LanguageScope::isOther() ? plainWeekdayDate(day) : m_weekdayDate(day);
 }
 
 quoting::SheetLabels SheetWords::labels() const {
@@ -177,6 +185,14 @@ std::string SheetWords::taxIncluded(const std::string& tax, const std::string& p
 
 std::string SheetWords::taxCaution() const {
     return tr("Tax is charged as the shop has confirmed it with its authority or accountant.").toStdString();
+}
+
+bool SheetWords::isTaxCaution(const std::string& line) const {
+    const auto languages = languagesThere();
+    return line == taxCaution() || std::any_of(languages.begin(), languages.end(), [&](const QString& language) {
+               const LanguageScope scope({language});
+               return line == taxCaution();
+           });
 }
 
 std::string SheetWords::linesLost() const {

@@ -16,7 +16,8 @@ using DayWords = std::function<std::string(units::Date)>;
 std::string plainDate(units::Date day);
 std::string plainWeekdayDate(units::Date day);
 
-/// The words of the quote sheet in the language that the program runs in.
+/// The words of the quote sheet in the language that is spoken where they are asked for; days as the reader's locale
+/// writes them, in another language than the window's by the language alone.
 class SheetWords : public quoting::SheetWords {
     Q_DECLARE_TR_FUNCTIONS(SheetWords)
 
@@ -29,8 +30,8 @@ class SheetWords : public quoting::SheetWords {
 
     std::string language() const override;
     units::NumberStyle numbers() const override { return m_numbers; }
-    std::string date(units::Date day) const override { return m_date(day); }
-    std::string weekdayDate(units::Date day) const override { return m_weekdayDate(day); }
+    std::string date(units::Date day) const override;
+    std::string weekdayDate(units::Date day) const override;
     quoting::SheetLabels labels() const override;
 
     std::string draft() const override;
@@ -70,6 +71,7 @@ class SheetWords : public quoting::SheetWords {
                             const std::string& amount) const override;
 
     std::string taxCaution() const override;
+    bool isTaxCaution(const std::string& line) const override;
     std::string linesLost() const override;
     std::string ladderNote(quoting::Surcharges surcharges, bool setUp, bool tax) const override;
 

@@ -192,6 +192,8 @@ struct Shop {
     units::Money smallestCoin;          ///< cash is rounded to it, a whole number of minor units; 0: nothing is rounded
     std::vector<WayToPay> waysToPay;    ///< the first is offered first; none: cash, card, transfer and other
     UsedWhen usedWhen = UsedWhen::ByHand;
+    std::string paperLanguage =
+        {};              ///< of papers for customers with none of their own, a BCP 47 tag; empty: the window's
     bool isDemo = false; ///< the sheets and the window then say so
 
     friend bool operator==(const Shop&, const Shop&) = default;

@@ -269,7 +269,7 @@ SheetContent Writer::write() {
     writeChoice(sheet);
     writeOthers(sheet);
     if (!std::ranges::any_of(choicesOf(sheet), [](const SheetChoice* choice) { return chargesTax(*choice); }))
-        std::erase(sheet.care, m_words.taxCaution());
+        std::erase_if(sheet.care, [this](const std::string& line) { return m_words.isTaxCaution(line); });
     return sheet;
 }
 

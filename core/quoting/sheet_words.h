@@ -71,6 +71,8 @@ class SheetWords {
 
     /// What the care notes that come with the program say about tax: a line that is left out where none is charged.
     virtual std::string taxCaution() const = 0;
+    /// Whether a line says that, in whichever language it was written down.
+    virtual bool isTaxCaution(const std::string& line) const { return line == taxCaution(); }
     /// In the place of lines that can no longer be shown as they were given.
     virtual std::string linesLost() const = 0;
     /// What the prices of other quantities leave out, besides rush and discount.

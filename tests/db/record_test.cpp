@@ -332,6 +332,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     saved["value"].erase("smallest_coin_micros");
     saved["value"].erase("ways_to_pay");
     saved["value"].erase("used_when");
+    saved["value"].erase("paper_language");
     saved["value"]["rates"].erase("spares");
     saved["value"]["rules"]["tax"].erase("on_gifts");
     saved["value"]["rules"].erase("places");
@@ -349,6 +350,7 @@ TEST(Record, readsAShopOfBeforeAsOneThatMeansNoneOfItsZeros) {
     shop.smallestCoin = {};
     shop.waysToPay = {};
     shop.usedWhen = catalogue::UsedWhen::ByHand;
+    shop.paperLanguage = {};
     EXPECT_EQ(db::records::read<catalogue::Shop>(saved.dump()).value(), shop);
 }
 

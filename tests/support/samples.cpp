@@ -179,6 +179,7 @@ Shop sampleShop(const base::Id& goods) {
     shop.smallestCoin = cents(5);
     shop.waysToPay = {{"Till", true}, {"Voucher", false}};
     shop.usedWhen = catalogue::UsedWhen::Making;
+    shop.paperLanguage = "es";
     shop.ladderQuantities = {Count::of(12), Count::of(24), Count::of(48)};
     shop.ladderOnSheet = false;
     shop.offersMoreOnSheet = true;

@@ -331,6 +331,10 @@ const Object& objectOf<Shop>() {
                 .cameWith({{"shop", 11}})
                 .standingFor(UsedWhen::ByHand, "\"by-hand\"")
                 .unpriced("says when supplies leave the shelf, not what they cost"),
+            field<&T::paperLanguage>("paper_language", Term::PaperLanguage, kLine)
+                .cameWith({{"shop", 12}})
+                .standingFor(std::string(), "\"\"")
+                .unpriced("is only what papers are written in"),
             field<&T::isDemo>("demo", Term::DemoMark)
                 .unpriced("is about what is printed")
                 .notEntered("is set in the demonstration book alone"),

@@ -97,6 +97,7 @@ namespace sp::catalogue::fields {
     X(LabourRate)                                                                                                      \
     X(LadderOnTheSheet)                                                                                                \
     X(Language)                                                                                                        \
+    X(PaperLanguage)                                                                                                   \
     X(LastDay)                                                                                                         \
     X(LeadTimeInDays)                                                                                                  \
     X(LearningRate)                                                                                                    \
