@@ -60,7 +60,7 @@ class EveryDialog : public DemoWindow {
   private:
     void pull(const char* words) {
         for (auto* action : m_window->actions())
-            if (action->text() == QString::fromUtf8(words)) {
+            if (action->text() == program::MainWindow::tr(words)) {
                 action->trigger();
                 return handleQueued();
             }

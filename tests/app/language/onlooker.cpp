@@ -15,6 +15,8 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QRegularExpression>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTabBar>
 #include <QTableView>
 
@@ -36,6 +38,16 @@ QString cutWhy(const QWidget& widget, const QString& text, QSize needed) {
     if (needed.height() > has.height() + 1)
         return QStringLiteral("needs a height of %1, has %2").arg(needed.height()).arg(has.height());
     return {};
+}
+
+/// Those at the right edge of what is in it.
+QString furthest(const QScrollArea& area) {
+    const int edge = area.widget()->width() - area.widget()->contentsMargins().right();
+    QStringList names{QLatin1String(area.widget()->metaObject()->className())};
+    for (const auto* one : area.widget()->findChildren<QWidget*>())
+        if (one->isVisible() && one->mapTo(area.widget(), QPoint(one->width(), 0)).x() > edge - 40)
+            names << one->objectName();
+    return names.join(QLatin1Char(' '));
 }
 
 QSize neededBy(const QLabel& label) {
@@ -175,6 +187,13 @@ void Onlooker::measureAll(const QWidget& window, const QString& where) {
         if (widget->isVisible() && widget->window() == window.window())
             measure(*widget, QStringLiteral("%1/%2 %3")
                                  .arg(where, QLatin1String(widget->metaObject()->className()), widget->objectName()));
+}
+
+void Onlooker::lookForHidden(const QWidget& window, const QString& where) {
+    for (const auto* area : window.findChildren<QScrollArea*>())
+        if (const int hidden = area->isVisible() ? area->horizontalScrollBar()->maximum() : 0; hidden > 0)
+            m_found.insert(
+                QStringLiteral("%1: %2 px are hidden to the right of %3").arg(where).arg(hidden).arg(furthest(*area)));
 }
 
 std::string Onlooker::found() const {

@@ -34,6 +34,9 @@ class Onlooker {
     /// Only whether everything in it that can be seen has room.
     void measureAll(const QWidget& window, const QString& where);
 
+    /// Whether a page must be scrolled sideways: that hides a part of every line; only a table may have it.
+    void lookForHidden(const QWidget& window, const QString& where);
+
     std::size_t count() const { return m_found.size(); }
     /// What was noted down, a line each.
     std::string found() const;

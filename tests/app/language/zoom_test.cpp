@@ -6,8 +6,6 @@
 
 #include <QAbstractButton>
 #include <QLabel>
-#include <QScrollArea>
-#include <QScrollBar>
 #include <QStyle>
 
 using namespace sp;
@@ -23,22 +21,6 @@ class Zoom : public test::EveryDialog {
         while (desk::zoom() < percent) press(Qt::Key_Plus, Qt::ControlModifier);
         while (desk::zoom() > percent) press(Qt::Key_Minus, Qt::ControlModifier);
         test::handleQueued();
-    }
-    /// Those at the right edge of what is in it.
-    static std::string furthest(const QScrollArea& area) {
-        const int edge = area.widget()->width() - area.widget()->contentsMargins().right();
-        std::string names = area.widget()->metaObject()->className();
-        for (const auto* one : area.widget()->findChildren<QWidget*>())
-            if (one->isVisible() && one->mapTo(area.widget(), QPoint(one->width(), 0)).x() > edge - 40)
-                names += " " + one->objectName().toStdString();
-        return names;
-    }
-    /// Sideways scrolling hides part of every line; of the places only a table may have it.
-    void expectNoSidewaysScrolling(const QString& where) {
-        for (const auto* area : m_window->findChildren<QScrollArea*>())
-            if (area->isVisible()) {
-                EXPECT_EQ(area->horizontalScrollBar()->maximum(), 0) << where.toStdString() << ": " << furthest(*area);
-            }
     }
     void expectInWindow(const char* name, const QString& where) {
         const auto* widget = find<>(name);
@@ -59,7 +41,7 @@ TEST_F(Zoom, cutsNothingInWindowsOfUsualSizes) {
                 test::handleQueued();
                 const auto where = QStringLiteral("%1 %, %2 wide, place %3").arg(percent).arg(size.width()).arg(place);
                 m_onlooker.measureAll(*m_window, where);
-                expectNoSidewaysScrolling(where);
+                m_onlooker.lookForHidden(*m_window, where);
                 for (const char* name : {"placeCounter", "placeShop", "book"}) expectInWindow(name, where);
             }
         }
@@ -75,7 +57,7 @@ TEST_F(Zoom, cutsNothingOfTheFirstSteps) {
             test::handleQueued();
             const auto where = QStringLiteral("%1 %, step %2").arg(percent).arg(step);
             m_onlooker.measureAll(*m_window, where);
-            expectNoSidewaysScrolling(where);
+            m_onlooker.lookForHidden(*m_window, where);
         }
     }
     EXPECT_EQ(m_onlooker.count(), 0U) << m_onlooker.found();
