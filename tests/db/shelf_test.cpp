@@ -138,7 +138,7 @@ TEST_F(ShelfTest, ofAMadeJobThatIsLetGoNothingComesBack) {
     const auto left = 10'000 - takenOf(quote, stone);
     ASSERT_TRUE(book->setStage(quote.id, Stage::Declined));
     EXPECT_EQ(there(stone), (db::OnShelf{left, 0})) << "its stones are on the pieces";
-    ASSERT_TRUE(book->setStage(quote.id, Stage::Agreed));
+    for (const auto stage : {Stage::Quoted, Stage::Agreed}) ASSERT_TRUE(book->setStage(quote.id, stage));
     EXPECT_EQ(there(stone), (db::OnShelf{left, 0})) << "and it takes none again";
 }
 
