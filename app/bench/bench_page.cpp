@@ -11,6 +11,7 @@
 #include "app/desk/scroll_page.h"
 #include "app/paper/bench_paper.h"
 #include "app/paper/preview_dialog.h"
+#include "app/session/stage_move.h"
 #include "app/words/names.h"
 #include "app/words/words.h"
 #include "core/scheduling/minutes.h"
@@ -33,6 +34,7 @@ BenchPage::BenchPage(session::BookSession& session, const desk::Formatter& forma
     build();
     connect(&m_presenter, &BenchPresenter::listed, this, &BenchPage::refresh);
     connect(&m_presenter, &BenchPresenter::selected, this, &BenchPage::loadChosen);
+    connect(&m_presenter, &BenchPresenter::movedOn, this, &BenchPage::tellUse);
     // Read again at once only while it is visible; showEvent reads it otherwise.
     connect(&m_presenter, &BenchPresenter::outdated, this, [this] {
         if (isVisible()) m_presenter.look();
@@ -65,6 +67,9 @@ void BenchPage::build() {
     m_unread->setObjectName(QStringLiteral("benchUnread"));
     m_unread->setClosable(false);
     outer->addWidget(m_unread);
+    m_shelfSays = new desk::MessageBar(this);
+    m_shelfSays->setObjectName(QStringLiteral("benchShelf"));
+    outer->addWidget(m_shelfSays);
     auto* scroll = new desk::ScrollPage({}, this);
     scroll->setVerticalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     auto* column = scroll->column();
@@ -264,6 +269,14 @@ void BenchPage::moveOn() {
     if (!refused) return;
     m_problem->setText(words::sentence(*refused));
     m_problem->show();
+}
+
+void BenchPage::tellUse(const db::ShelfUse& use) {
+    auto& session = m_presenter.session();
+    m_shelfSays->tellAll(desk::Tone::Warn, session::saidOfUse(session, use, [this](std::int64_t count) {
+                             return m_formatter.count(units::Count::of(count));
+                         }));
+    m_shelfSays->staysUntil(&session, &session::BookSession::changed);
 }
 
 void BenchPage::showSheet() {

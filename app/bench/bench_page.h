@@ -44,6 +44,7 @@ class BenchPage : public QWidget {
     void refresh();
     void loadChosen();
     void moveOn();
+    void tellUse(const db::ShelfUse& use);
     void showSheet();
     QStringList rowOf(std::size_t at) const;
     QString standingOf(std::size_t at) const;
@@ -53,6 +54,7 @@ class BenchPage : public QWidget {
     desk::TextLabel* m_note = nullptr;
     desk::TextLabel* m_hour = nullptr;
     desk::MessageBar* m_unread = nullptr;
+    desk::MessageBar* m_shelfSays = nullptr; ///< what the shelf lacked for the job that went on
     QWidget* m_days = nullptr;
     LoadPicture* m_load = nullptr;
     QWidget* m_list = nullptr;

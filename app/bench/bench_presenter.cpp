@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/bench/bench_presenter.h"
 
+#include "app/session/stage_move.h"
+
 namespace sp::bench {
 
 BenchPresenter::BenchPresenter(session::BookSession& session, QObject* parent)
@@ -52,9 +54,10 @@ std::optional<base::Error> BenchPresenter::moveOn() {
     const auto* entry = chosen();
     const auto next = entry ? catalogue::nextStage(entry->job.stage) : std::nullopt;
     if (!next) return std::nullopt;
-    const auto id = entry->job.id;
-    const auto done = m_session.attempt([&](db::Book& book) { return book.setStage(id, *next); });
-    return done ? std::nullopt : std::optional(done.error());
+    const auto use = session::moveToStage(m_session, db::QuoteSummary(entry->job), *next);
+    if (!use) return use.error();
+    Q_EMIT movedOn(*use);
+    return std::nullopt;
 }
 
 std::optional<units::Date> BenchPresenter::dayOfAnHour() const {

@@ -39,6 +39,8 @@ class BenchPresenter : public QObject {
     void outdated(); ///< the book or the day is another than what was read
     void listed();   ///< the queue was read
     void selected(); ///< another job is chosen, or the same as it is now
+    /// A job went on to its next stage, and this was booked for it.
+    void movedOn(const sp::db::ShelfUse& use);
 
   private:
     session::BookSession& m_session;

@@ -95,6 +95,12 @@ void MessageBar::tell(Tone tone, const QString& sentence, const QString& action,
     QAccessible::updateAccessibility(&alert);
 }
 
+void MessageBar::tellAll(Tone tone, const QStringList& sentences) {
+    if (sentences.isEmpty()) return;
+    tell(tone, sentences.front());
+    setDetail(sentences.mid(1).join(QLatin1Char(' ')));
+}
+
 void MessageBar::setDetail(const QString& sentence) {
     m_detail->setText(sentence);
     m_detail->setVisible(!sentence.isEmpty());

@@ -5,6 +5,7 @@
 
 #include <QPointer>
 #include <QPushButton>
+#include <QStringList>
 #include <QTimer>
 #include <QToolButton>
 #include <QWidget>
@@ -31,6 +32,8 @@ class MessageBar : public QWidget {
 
     /// Replaces what stood there. An empty `action` means no button; `act` is called once, after the bar closed.
     void tell(Tone tone, const QString& sentence, const QString& action = {}, std::function<void()> act = {});
+    /// Tells the first of them, with the others below it; nothing where there are none.
+    void tellAll(Tone tone, const QStringList& sentences);
     /// What it says now is true, and its action means what it says, only until that signal comes.
     template<class Sender, class Signal>
     void staysUntil(const Sender* sender, Signal signal) {

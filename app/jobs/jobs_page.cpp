@@ -5,6 +5,7 @@
 #include "app/desk/empty_state.h"
 #include "app/desk/field_box.h"
 #include "app/desk/folding_columns.h"
+#include "app/desk/message_bar.h"
 #include "app/desk/page_head.h"
 #include "app/desk/scroll_page.h"
 #include "app/jobs/changes_dialog.h"
@@ -17,6 +18,7 @@
 #include "app/paper/bench_paper.h"
 #include "app/paper/preview_dialog.h"
 #include "app/plans/plan_dialog.h"
+#include "app/session/stage_move.h"
 #include "app/words/names.h"
 
 #include <QEvent>
@@ -68,6 +70,9 @@ void JobsPage::build() {
     m_find->setClearButtonEnabled(true);
     m_findBox = new desk::FieldBox(tr("&Find a number, a customer, a word or a sum"), m_find, this);
     head.row->addWidget(m_findBox);
+    m_shelfSays = new desk::MessageBar(this);
+    m_shelfSays->setObjectName(QStringLiteral("jobsShelf"));
+    column->addWidget(m_shelfSays);
     m_columns = new desk::FoldingColumns(this);
     m_today = new TodayCard(m_todayWatch, m_formatter, this);
     m_columns->addColumn(m_today, tr("Today"), kTodayWidth, false);
@@ -163,11 +168,19 @@ void JobsPage::changeEvent(QEvent* event) {
     if (event->type() == QEvent::FontChange) fitColumns();
 }
 
+void JobsPage::tellUse(const db::ShelfUse& use) {
+    m_shelfSays->tellAll(desk::Tone::Warn, session::saidOfUse(m_session, use, [this](std::int64_t count) {
+                             return m_formatter.count(units::Count::of(count));
+                         }));
+    m_shelfSays->staysUntil(&m_session, &session::BookSession::changed);
+}
+
 void JobsPage::connectAll() {
     connect(m_find, &desk::TypedField::edited, this, [this] { m_presenter.setFilter(m_find->text()); });
     connect(m_find, &QLineEdit::textChanged, this, [this](const QString& text) {
         if (text.isEmpty()) m_presenter.setFilter({}); // the clear button emits no edited()
     });
+    connect(&m_presenter, &JobsPresenter::movedOn, this, &JobsPage::tellUse);
     connect(m_filters, &JobFilters::columnsChanged, this, &JobsPage::fitColumns);
     connect(m_table->horizontalHeader(), &QHeaderView::sectionClicked, m_filters, &JobFilters::sortBy);
     connect(m_table, &QAbstractItemView::activated, this, &JobsPage::openCurrent);

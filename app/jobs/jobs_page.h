@@ -14,6 +14,7 @@
 namespace sp::desk {
 class EmptyState;
 class FoldingColumns;
+class MessageBar;
 } // namespace sp::desk
 
 namespace sp::jobs {
@@ -54,6 +55,7 @@ class JobsPage : public QWidget {
     void choose(const base::Id& job);
     void connectAll();
     int stageWidth() const;
+    void tellUse(const db::ShelfUse& use);
     void fitColumns();
     void fitNames();
     void showOrder();
@@ -72,6 +74,7 @@ class JobsPage : public QWidget {
     desk::Formatter m_formatter;
     JobsPresenter m_presenter;
     JobsTableModel m_model;
+    desk::MessageBar* m_shelfSays = nullptr; ///< what the shelf lacked for the job that was moved on
     desk::FindField* m_find = nullptr;
     QWidget* m_findBox = nullptr;
     desk::TextLabel* m_note = nullptr;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/jobs/jobs_presenter.h"
 
+#include "app/session/stage_move.h"
 #include "app/words/bill_words.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/words.h"
@@ -85,10 +86,11 @@ std::vector<Stage> JobsPresenter::stages() const {
 std::optional<base::Error> JobsPresenter::setStage(Stage stage) {
     const auto* job = current();
     if (!job || job->stage == stage) return std::nullopt;
-    const auto id = job->id;
-    const auto done = m_session.attempt([&](db::Book& book) { return book.setStage(id, stage); });
+    const auto use = session::moveToStage(m_session, db::QuoteSummary(*job), stage);
     refresh();
-    return done ? std::nullopt : std::optional(done.error());
+    if (!use) return use.error();
+    Q_EMIT movedOn(*use);
+    return std::nullopt;
 }
 
 std::optional<base::Error> JobsPresenter::takeChoice(std::optional<std::int64_t> choice) {

@@ -119,6 +119,8 @@ class JobsPresenter : public QObject {
   Q_SIGNALS:
     void listed();   ///< the list was read
     void selected(); ///< another quote is current
+    /// The current quote has another stage, and this was booked for it.
+    void movedOn(const sp::db::ShelfUse& use);
 
   private:
     void read();

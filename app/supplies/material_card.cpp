@@ -8,6 +8,7 @@
 #include "app/supplies/colour_words.h"
 #include "app/supplies/pack_rows.h"
 #include "app/supplies/size_rows.h"
+#include "app/words/names.h"
 #include "app/words/shelf_words.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
@@ -182,6 +183,10 @@ QWidget* MaterialCard::buildShelf() {
     m_onHand->setObjectName(QStringLiteral("onHand"));
     head->addWidget(m_onHand, 1);
     column->addLayout(head);
+    m_shelfRemarks = new desk::TextLabel({}, desk::TextSize::Small, desk::Role::Warn, desk::Weight::Plain, part);
+    m_shelfRemarks->setObjectName(QStringLiteral("shelfRemarks"));
+    m_shelfRemarks->setWordWrap(true);
+    column->addWidget(m_shelfRemarks);
     auto* grid = new desk::FlowGrid(4);
     column->addLayout(grid);
     m_amount = new desk::CountField(m_formatter, this);
@@ -209,6 +214,10 @@ QWidget* MaterialCard::buildShelf() {
     m_reason = new desk::WordField(m_formatter, {}, part);
     m_reason->setEmptyAllowed(true);
     box(grid, tr("Reason"), m_reason, "shelfReason", 2)->setRemark(tr("as you say it; may stay empty"));
+    m_forJob = new desk::ChoiceField(m_formatter, part);
+    m_forJob->setEmptyAllowed(true);
+    m_forJob->setUnknownWording(tr("No job at work is called “%1”; choose from the list."));
+    box(grid, tr("For the &job"), m_forJob, "outForJob", 2)->setRemark(tr("what goes out; may stay empty"));
     grid->add(new desk::BesideFields(out, part));
     connect(in, &QPushButton::clicked, this, [this] {
         moveShelf([this](std::int64_t amount) {
@@ -219,7 +228,9 @@ QWidget* MaterialCard::buildShelf() {
     connect(out, &QPushButton::clicked, this, [this] {
         moveShelf([this](std::int64_t amount) {
             const auto kind = static_cast<MoveKind>(m_outAs->currentData().toInt());
-            return m_presenter.move(-amount, kind, *m_cost->optionalValue(), m_reason->words());
+            const auto job = m_forJob->current();
+            return m_presenter.move(-amount, kind, *m_cost->optionalValue(), m_reason->words(),
+                                    job.isValid() ? std::optional(job.value<base::Id>()) : std::nullopt);
         });
     });
     connect(all, &QPushButton::clicked, this, [this] {
@@ -230,6 +241,7 @@ QWidget* MaterialCard::buildShelf() {
 
 void MaterialCard::moveShelf(const std::function<QString(std::int64_t)>& work) {
     const auto amount = m_amount->value();
+    if (!m_forJob->problem().isEmpty()) return; // it says so
     if (!amount || !m_cost->optionalValue()) {
         m_amount->setOuterProblem(amount ? QString() : tr("Type how many first."));
         return;
@@ -239,6 +251,7 @@ void MaterialCard::moveShelf(const std::function<QString(std::int64_t)>& work) {
     if (problem.isEmpty()) {
         m_cost->setRaw({});
         m_reason->setRaw({});
+        m_forJob->setCurrent({});
     }
     m_amount->setOuterProblem(problem);
 }
@@ -276,6 +289,7 @@ void MaterialCard::load() {
         m_amount->setRaw({});
         m_cost->setRaw({});
         m_reason->setRaw({});
+        m_forJob->setCurrent({});
     }
     const auto kind = material->kind;
     m_stone->setVisible(kind == MaterialKind::Stone);
@@ -290,9 +304,21 @@ void MaterialCard::load() {
     m_nothing->setChecked(material->meantAsNothing);
     m_fixed->setEnabled(material->basis == catalogue::PriceBasis::Fixed);
     m_packs->load();
-    m_onHand->setText(words::shelfSentence(m_presenter.onShelf(material->id), [this](std::int64_t count) {
+    loadShelf(*material);
+}
+
+void MaterialCard::loadShelf(const Material& material) {
+    m_onHand->setText(words::shelfSentence(m_presenter.onShelf(material.id), [this](std::int64_t count) {
         return m_formatter.count(units::Count::of(count));
     }));
+    const auto remarks = m_presenter.remarksOnShelf(material.id);
+    m_shelfRemarks->setText(remarks.join(QLatin1Char(' ')));
+    m_shelfRemarks->setVisible(!remarks.isEmpty());
+    if (m_forJob->isDirty()) return; // the list under what is typed stays
+    std::vector<desk::Choice> jobs;
+    for (const auto& job : m_presenter.jobsToTakeFor())
+        jobs.push_back({QVariant::fromValue(job.id), QString::fromStdString(job.number), words::titleOf(job), {}});
+    m_forJob->setChoices(std::move(jobs));
 }
 
 } // namespace sp::supplies

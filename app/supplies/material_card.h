@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/desk/choice_field.h"
 #include "app/desk/field_box.h"
 #include "app/desk/figures.h"
 #include "app/desk/flow_grid.h"
@@ -36,6 +37,7 @@ class MaterialCard : public QWidget {
     QWidget* buildShelf();
     void loadStone(const catalogue::Material& material);
     void loadSheet(const catalogue::Material& material);
+    void loadShelf(const catalogue::Material& material);
     /// What is done with the number that was typed; `work` says what is wrong, or nothing.
     void moveShelf(const std::function<QString(std::int64_t)>& work);
     desk::FieldBox* box(desk::FlowGrid* grid, const QString& label, QWidget* field, const char* name, int span = 1);
@@ -75,6 +77,8 @@ class MaterialCard : public QWidget {
     desk::MoneyField* m_cost = nullptr;
     QComboBox* m_outAs = nullptr;
     desk::WordField* m_reason = nullptr;
+    desk::ChoiceField* m_forJob = nullptr;
+    desk::TextLabel* m_shelfRemarks = nullptr;
 };
 
 } // namespace sp::supplies

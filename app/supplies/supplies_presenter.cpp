@@ -24,7 +24,10 @@ QString sentenceOf(const base::Result<T>& result) {
 SuppliesPresenter::SuppliesPresenter(session::BookSession& session, QObject* parent)
     : QObject(parent)
     , m_session(session) {
-    connect(&m_session, &session::BookSession::changed, this, [this] { m_shelf.reset(); });
+    connect(&m_session, &session::BookSession::changed, this, [this] {
+        m_isShelfOld = true;
+        m_jobs.reset();
+    });
     connect(&m_session, &session::BookSession::changed, this, &SuppliesPresenter::changed);
     if (!m_session.materials().empty()) m_current = m_session.materials().front().id;
 }
@@ -48,13 +51,44 @@ std::vector<catalogue::Pack> SuppliesPresenter::packs() {
 }
 
 db::OnShelf SuppliesPresenter::onShelf(const base::Id& material) {
-    if (!m_shelf) {
-        auto shelf = m_session.read([this](db::Book& book) { return db::readShelf(book, m_bench); });
-        m_shelf = shelf ? std::move(*shelf) : db::ShelfState{};
-        if (!shelf)
-            for (const auto& [id, count] : m_session.shelf()) m_shelf->materials[id].onHand = count;
+    readShelf();
+    return m_shelf.of(material);
+}
+
+void SuppliesPresenter::readShelf() {
+    if (!m_isShelfOld) return;
+    m_isShelfOld = false; // what failed is tried again when the book changes
+    auto shelf = m_session.read([this](db::Book& book) { return db::readShelf(book, m_bench); });
+    m_isShelfKnown = shelf.has_value();
+    if (shelf) {
+        m_shelf = std::move(*shelf);
+        return;
     }
-    return m_shelf->of(material);
+    for (const auto& [id, count] : m_session.shelf()) m_shelf.materials[id].onHand = count;
+}
+
+QStringList SuppliesPresenter::remarksOnShelf(const base::Id& material) {
+    readShelf();
+    QStringList remarks;
+    if (!m_isShelfKnown) remarks += tr("What is promised could not be read again; it is shown as it was before.");
+    for (const auto& number : m_shelf.notReckoned)
+        remarks += tr("What %1 takes is not known; nothing of it is promised.").arg(QString::fromStdString(number));
+    if (m_session.shop().usedWhen == catalogue::UsedWhen::ByHand && m_shelf.of(material).promised > 0)
+        remarks +=
+            tr("You book by hand what jobs use: it stays promised until a job is ready, or you take it out for it.");
+    return remarks;
+}
+
+const std::vector<db::QuoteSummary>& SuppliesPresenter::jobsToTakeFor() {
+    if (m_jobs) return *m_jobs;
+    m_jobs.emplace();
+    for (const auto stage : {db::Stage::InProduction, db::Stage::Agreed, db::Stage::Ready}) {
+        db::Wanted wanted;
+        wanted.stage = stage;
+        auto found = m_session.read([&](db::Book& book) { return book.find(wanted); });
+        if (found) std::ranges::move(found->jobs, std::back_inserter(*m_jobs));
+    }
+    return *m_jobs;
 }
 
 void SuppliesPresenter::open(const base::Id& thing) {
@@ -211,8 +245,8 @@ QString SuppliesPresenter::remove() {
 }
 
 QString SuppliesPresenter::move(std::int64_t amount, db::records::MoveKind kind, std::optional<units::Money> cost,
-                                const std::string& reason) {
-    const db::records::StockMove move{{}, m_current, amount, cost, reason, {}, kind, {}};
+                                const std::string& reason, const std::optional<base::Id>& job) {
+    const db::records::StockMove move{{}, m_current, amount, cost, reason, {}, kind, job};
     return sentenceOf(m_session.attempt([&](db::Book& book) { return book.moveStock(move); }));
 }
 

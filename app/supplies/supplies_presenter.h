@@ -7,6 +7,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QStringList>
 
 #include <functional>
 
@@ -51,10 +52,16 @@ class SuppliesPresenter : public QObject {
     void removePack(const base::Id& pack);
     /// Takes the open thing out. Empty when that was done, else the sentence.
     QString remove();
-    /// Books so many of the open material in (positive) or out, for the reason that was typed; `kind` is what it was.
+    /// What is to be said of the figures of the shelf, a sentence each: which jobs are not in them, and why they may be
+    /// old.
+    QStringList remarksOnShelf(const base::Id& material);
+    /// The jobs something may be taken off the shelf for: being made, agreed, ready.
+    const std::vector<db::QuoteSummary>& jobsToTakeFor();
+    /// Books so many of the open material in (positive) or out, for the reason that was typed; `kind` is what it was,
+    /// `job` for whom it goes out.
     /// Empty when that was done, else the sentence.
     QString move(std::int64_t amount, db::records::MoveKind kind, std::optional<units::Money> cost,
-                 const std::string& reason);
+                 const std::string& reason, const std::optional<base::Id>& job = {});
     /// So many of it were counted. Empty when the difference is booked, else the sentence.
     QString count(std::int64_t counted, const std::string& reason);
 
@@ -63,13 +70,17 @@ class SuppliesPresenter : public QObject {
     void changed();
 
   private:
+    void readShelf();
     catalogue::Pack newPack();
     std::string freeName(const QString& wanted);
 
     session::BookSession& m_session;
     base::Id m_current;
     db::BenchReader m_bench;
-    std::optional<db::ShelfState> m_shelf; ///< until the book changes
+    db::ShelfState m_shelf; ///< as it was read last
+    bool m_isShelfOld = true;
+    bool m_isShelfKnown = true;                          ///< it could be read when it was tried last
+    std::optional<std::vector<db::QuoteSummary>> m_jobs; ///< until the book changes
 };
 
 } // namespace sp::supplies

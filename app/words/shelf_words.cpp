@@ -32,9 +32,17 @@ QStringList lackSentences(const db::ShelfUse& use, const std::function<QString(c
                     .arg(sentence(*use.whyNone))};
     QStringList sentences;
     for (const auto& lack : use.lacks)
-        sentences += QCoreApplication::translate("Shelf", "The shelf has %1 of “%2” too few; count it, and book what "
-                                                          "was used besides.")
-                         .arg(written(lack.count), nameOf(lack.material));
+        sentences +=
+            (use.lacksLater
+                 ? QCoreApplication::translate("Shelf", "The shelf has %1 of “%2” too few; what of it is there "
+                                                        "when the job is ready is taken then.")
+                 : QCoreApplication::translate("Shelf", "The shelf has %1 of “%2” too few; count it, and book "
+                                                        "what was used besides."))
+                .arg(written(lack.count), nameOf(lack.material));
+    for (const auto& more : use.beyond)
+        sentences += QCoreApplication::translate("Shelf", "For this job %1 of “%2” more were taken than it takes now; "
+                                                          "count in what of it is still there.")
+                         .arg(written(more.count), nameOf(more.material));
     return sentences;
 }
 

@@ -136,6 +136,10 @@ struct ShelfUse {
     std::vector<needs::MaterialTake> used;   ///< booked in the same step
     std::vector<needs::MaterialTake> lacks;  ///< it takes besides, but the shelf does not have
     std::optional<base::Error> whyNone = {}; ///< why what it takes cannot be worked out; then nothing is booked
+    /// Was booked before for it beyond what it takes now, as of a job that was revised to less. It stays booked: what
+    /// of it is still there, and what was spoiled, only somebody at the shelf knows.
+    std::vector<needs::MaterialTake> beyond = {};
+    bool lacksLater = false; ///< what it lacks is booked when it is ready, as far as it is there by then
 };
 
 /// The job book: one SQLite file, the only thing in the program that touches it. Every call that changes something

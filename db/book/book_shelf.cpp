@@ -77,11 +77,16 @@ ShelfUse Book::Inside::useOf(const Quote& quote, Stage stage) {
     layout::FitMemo fits;
     const auto work = benchWorkOf(quote.order, *quote.frozen, fits, stores.jobs.madeOfPlanned());
     if (work.whyNone) return {{}, {}, work.whyNone};
-    const auto still = needs::stillTaken(work.takes, stores.stock.takenFor(quote.id));
+    const auto taken = stores.stock.takenFor(quote.id);
+    const auto still = needs::stillTaken(work.takes, taken);
     std::unordered_map<Id, std::int64_t> shelf;
     for (const auto& take : still) shelf[take.material] = stores.stock.onShelf(take.material);
     auto split = needs::splitBy(still, shelf);
-    return {std::move(split.there), std::move(split.lacks), {}};
+    return {std::move(split.there),
+            std::move(split.lacks),
+            {},
+            needs::stillTaken(taken, work.takes),
+            stage == Stage::InProduction};
 }
 
 Result<ShelfUse> Book::useAt(const Id& quote, Stage stage) {

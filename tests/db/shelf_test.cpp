@@ -203,11 +203,23 @@ TEST_F(ShelfTest, takesOnlyWhatIsThereAndTheRestOnceItIs) {
     const auto lack = std::ranges::find(use.lacks, stone, &needs::MaterialTake::material);
     ASSERT_NE(lack, use.lacks.end());
     EXPECT_EQ(lack->count, 5);
+    EXPECT_TRUE(use.lacksLater);
     ASSERT_TRUE(book->setStage(quote.id, Stage::InProduction));
     EXPECT_EQ(there(stone), (db::OnShelf{0, 5})) << "it still waits for five";
     ASSERT_TRUE(book->moveStock(stone, 100, std::nullopt, "delivery"));
     ASSERT_TRUE(book->setStage(quote.id, Stage::Ready));
     EXPECT_EQ(there(stone), (db::OnShelf{95, 0}));
+}
+
+TEST_F(ShelfTest, whatWasTakenBeyondWhatAJobTakesIsSaidAndStaysBooked) {
+    const auto quote = given(20);
+    const auto takes = takenOf(quote, stone);
+    ASSERT_TRUE(book->moveStock({{}, stone, -(takes + 12), {}, "", {}, MoveKind::Used, quote.id}));
+    const auto use = valueOf(book->useAt(quote.id, Stage::Ready));
+    EXPECT_EQ(use.beyond, (std::vector<needs::MaterialTake>{{stone, 12}}));
+    EXPECT_FALSE(use.lacksLater);
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Ready));
+    EXPECT_EQ(there(stone), (db::OnShelf{10'000 - takes - 12, 0}));
 }
 
 TEST_F(ShelfTest, aMovementHasAKindThatGoesItsWayAndAJobThatIsThere) {

@@ -101,6 +101,37 @@ TEST_F(AtTheBench, movesTheChosenJobOn) {
     EXPECT_EQ(rows(), 4);
 }
 
+TEST_F(AtTheBench, saysWhatTheShelfLackedForTheJobThatWentOn) {
+    const auto nextWith = [this](catalogue::UsedWhen when, int row) {
+        auto shop = m_session->shop();
+        shop.usedWhen = when;
+        ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.save(shop); }));
+        for (const auto& material : std::vector(m_session->materials()))
+            ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.countShelf(material.id, 0, ""); }));
+        sp::test::handleQueued();
+        find<desk::FiguresTable>("benchJobs").selectRow(row);
+        find<QPushButton>("benchNext").click();
+        sp::test::handleQueued();
+    };
+    const auto says = [this] { return find<desk::MessageBar>("benchShelf").sentence(); };
+    const auto agreed = [this] {
+        for (int row = 0; row < rows(); ++row) {
+            find<desk::FiguresTable>("benchJobs").selectRow(row);
+            if (find<QPushButton>("benchNext").text().contains(QStringLiteral("Making"))) return row;
+        }
+        return -1;
+    }();
+    ASSERT_GE(agreed, 0);
+    nextWith(catalogue::UsedWhen::Making, agreed);
+    EXPECT_TRUE(says().endsWith(QStringLiteral("is taken then."))) << says().toStdString();
+    EXPECT_TRUE(m_session->undo());
+    EXPECT_EQ(says(), QString()) << "it is not so any more";
+    nextWith(catalogue::UsedWhen::Ready, agreed);
+    EXPECT_EQ(says(), QString()) << "nothing is taken before it is ready";
+    nextWith(catalogue::UsedWhen::Ready, agreed);
+    EXPECT_TRUE(says().contains(QStringLiteral("book what was used besides"))) << says().toStdString();
+}
+
 TEST_F(AtTheBench, asksAnewWhenTheDayIsAnother) {
     ASSERT_TRUE(cell(0, 6).startsWith(QStringLiteral("late, by 5 days")));
     const auto hour = find<QLabel>("anHourMore").text();

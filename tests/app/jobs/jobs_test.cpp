@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The Jobs place driven by keys, off screen, on a fresh demo book with a few quotes in it.
 #include "app/demo/demo_book.h"
+#include "app/desk/message_bar.h"
 #include "app/desk/theme.h"
 #include "app/jobs/jobs_page.h"
 #include "app/jobs/payment_dialog.h"
@@ -293,6 +294,26 @@ TEST_F(Jobs, moveOnByTypingTheStage) {
     EXPECT_EQ(stageOf(lantern.id), db::Stage::Quoted);
     EXPECT_EQ(cell(0, JobsTableModel::Stage), "Quoted");
     EXPECT_EQ(part<QLineEdit>("jobStage")->text(), "Quoted");
+}
+
+TEST_F(Jobs, sayWhatTheShelfLackedForOneThatIsReady) {
+    auto shop = m_session->shop();
+    shop.usedWhen = catalogue::UsedWhen::Ready;
+    ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.save(shop); }));
+    for (const auto& material : std::vector(m_session->materials()))
+        ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.countShelf(material.id, 0, ""); }));
+    const auto lantern = give("Lantern", "Juniper Hill Swim Club");
+    open();
+    typeInto("jobStage", "Ready");
+    QTest::keyClick(part<QLineEdit>("jobStage"), Qt::Key_Tab);
+    EXPECT_EQ(stageOf(lantern.id), db::Stage::Ready);
+    auto* bar = part<desk::MessageBar>("jobsShelf");
+    EXPECT_TRUE(bar->sentence().contains(QStringLiteral("book what was used besides")))
+        << bar->sentence().toStdString();
+    EXPECT_EQ(m_session->undoText(), QStringLiteral("stage of %1").arg(QString::fromStdString(lantern.number)));
+    m_session->undo();
+    EXPECT_EQ(stageOf(lantern.id), db::Stage::Quoted);
+    EXPECT_EQ(bar->sentence(), QString());
 }
 
 TEST_F(Jobs, keepAStageThatIsNoneAndSaveNothing) {

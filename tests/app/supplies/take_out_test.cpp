@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+// What goes out of the shelf in Supplies is booked for a job at work, and what is odd about its figures is said.
+#include "app/demo/demo_orders.h"
+#include "app/desk/choice_field.h"
+#include "app/supplies/supplies_page.h"
+#include "tests/app/supplies/supplies_fixture.h"
+
+using namespace sp;
+
+namespace {
+
+class TakeOut : public test::SuppliesTest {
+  protected:
+    TakeOut() {
+        auto book = demo::createBusyDemo(m_folder / "busy.jobbook", m_clock.environment());
+        EXPECT_TRUE(book.has_value());
+        m_session = std::make_unique<session::BookSession>(std::move(*book));
+        show(std::make_unique<supplies::SuppliesPage>(*m_session, *m_formatter));
+    }
+    std::vector<db::QuoteSummary> jobsAt(db::Stage stage) {
+        db::Wanted wanted;
+        wanted.stage = stage;
+        return m_session->read([&](db::Book& book) { return book.find(wanted); })->jobs;
+    }
+    db::records::StockMove lastMove() {
+        const auto id = m_session->materials().front().id;
+        return m_session->read([&](db::Book& book) { return book.movesOf(id); })->back();
+    }
+    void takeUsed(const char* many, const std::string& job) {
+        type("outForJob", job.c_str());
+        type("shelfAmount", many);
+        click("takeOut");
+    }
+};
+
+TEST_F(TakeOut, isBookedForTheJobThatWasChosen) {
+    const auto making = jobsAt(db::Stage::InProduction);
+    ASSERT_FALSE(making.empty());
+    const auto id = m_session->materials().front().id;
+    ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.countShelf(id, 500, ""); }));
+    takeUsed("40", making.front().number);
+    EXPECT_EQ(lastMove().amount, -40);
+    EXPECT_EQ(lastMove().kind, db::records::MoveKind::Used);
+    EXPECT_EQ(lastMove().job, making.front().id);
+    EXPECT_EQ(m_page->findChild<desk::ChoiceField*>(QStringLiteral("outForJob"))->text(), QString());
+    type("shelfAmount", "3");
+    click("takeOut");
+    EXPECT_EQ(lastMove().amount, -3);
+    EXPECT_FALSE(lastMove().job.has_value()) << "for nobody, unless it is said";
+}
+
+TEST_F(TakeOut, forAJobThatIsNoneBooksNothing) {
+    const auto id = m_session->materials().front().id;
+    ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.countShelf(id, 500, ""); }));
+    const auto before = lastMove().id;
+    takeUsed("40", "no such job");
+    EXPECT_EQ(lastMove().id, before);
+    EXPECT_EQ(m_page->findChild<desk::ChoiceField*>(QStringLiteral("outForJob"))->text(), "no such job");
+}
+
+TEST_F(TakeOut, saysThatAShopThatBooksByHandKeepsItPromised) {
+    const auto set = [this](catalogue::UsedWhen when) {
+        auto shop = m_session->shop();
+        shop.usedWhen = when;
+        ASSERT_TRUE(m_session->change([&](db::Book& book) { return book.save(shop); }));
+        test::handleQueued();
+    };
+    set(catalogue::UsedWhen::ByHand);
+    ASSERT_NE(said("onHand").find("promised"), std::string::npos) << said("onHand");
+    EXPECT_NE(said("shelfRemarks").find("You book by hand"), std::string::npos) << said("shelfRemarks");
+    set(catalogue::UsedWhen::Ready);
+    EXPECT_EQ(said("shelfRemarks"), "");
+}
+
+} // namespace
