@@ -114,6 +114,15 @@ Source sourceOf(supply::Fault fault) {
         return {QT_TRANSLATE_NOOP("Supply", "A scale in steps of %1 g cannot weigh a sample of %2 g: count a larger "
                                             "sample.")};
     case WeighedTooMany: return {QT_TRANSLATE_NOOP("Supply", "That would be more than %1 things: check the weights.")};
+    case NothingUsed:
+        return {QT_TRANSLATE_NOOP("Supply", "Nothing of it was used in these days: look at more of them.")};
+    case LeadDaysOutOfRange:
+        return {QT_TRANSLATE_NOOP("Supply", "The lead time must be 0 to %1 days: change it with the supplier.")};
+    case OrderCostsNothing:
+        return {QT_TRANSLATE_NOOP("Supply", "How much to order is known once an order, a pack and keeping it cost "
+                                            "something: give all three.")};
+    case ReorderTooLarge:
+        return {QT_TRANSLATE_NOOP("Supply", "So much was used that no order can be worked out: look at fewer days.")};
     }
     return {};
 }

@@ -56,7 +56,11 @@ namespace sp::supply {
     X(WeightOutOfRange, OutOfRange)                                                                                    \
     X(WeightBelowTare, Invalid)                                                                                        \
     X(ScaleTooCoarse, Invalid)                                                                                         \
-    X(WeighedTooMany, TooLarge)
+    X(WeighedTooMany, TooLarge)                                                                                        \
+    X(NothingUsed, Missing)                                                                                            \
+    X(LeadDaysOutOfRange, OutOfRange)                                                                                  \
+    X(OrderCostsNothing, OutOfRange)                                                                                   \
+    X(ReorderTooLarge, TooLarge)
 
 // Why a row of a price list is not taken, what is odd about packs, and why there is no plan.
 #define SP_SUPPLY_NOTES(X)                                                                                             \
