@@ -75,6 +75,7 @@ Outcome owedVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome benchVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome shelfVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome countInVerb(const Arguments& arguments, const Helpers& helpers);
+Outcome reorderVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome promiseVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome todayVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome repeatVerb(const Arguments& arguments, const Helpers& helpers);

@@ -15,24 +15,6 @@ using base::Result;
 
 namespace {
 
-/// The lead time of the supplier of the usual pack, else the shortest there is.
-Result<std::unordered_map<base::Id, std::int64_t>> leadDaysOf(Book& book) {
-    const auto suppliers = book.suppliers();
-    if (!suppliers) return fail(suppliers.error());
-    const auto packs = book.packs();
-    if (!packs) return fail(packs.error());
-    std::unordered_map<base::Id, std::int64_t> days;
-    std::unordered_map<base::Id, bool> isUsual;
-    for (const auto& pack : *packs) {
-        const auto supplier = std::ranges::find(*suppliers, pack.supplier, &catalogue::Supplier::id);
-        if (supplier == suppliers->end() || supplier->leadDays == 0 || isUsual[pack.material]) continue;
-        isUsual[pack.material] = pack.usual;
-        const auto known = days.emplace(pack.material, supplier->leadDays).first;
-        known->second = pack.usual ? supplier->leadDays : std::min(known->second, supplier->leadDays);
-    }
-    return days;
-}
-
 Result<std::vector<QuoteSummary>> openJobs(Book& book) {
     std::vector<QuoteSummary> jobs;
     for (const auto stage : {Stage::InProduction, Stage::Agreed}) {
@@ -50,6 +32,23 @@ Result<std::vector<QuoteSummary>> openJobs(Book& book) {
 }
 
 } // namespace
+
+Result<std::unordered_map<base::Id, std::int64_t>> leadDaysOf(Book& book) {
+    const auto suppliers = book.suppliers();
+    if (!suppliers) return fail(suppliers.error());
+    const auto packs = book.packs();
+    if (!packs) return fail(packs.error());
+    std::unordered_map<base::Id, std::int64_t> days;
+    std::unordered_map<base::Id, bool> isUsual;
+    for (const auto& pack : *packs) {
+        const auto supplier = std::ranges::find(*suppliers, pack.supplier, &catalogue::Supplier::id);
+        if (supplier == suppliers->end() || supplier->leadDays == 0 || isUsual[pack.material]) continue;
+        isUsual[pack.material] = pack.usual;
+        const auto known = days.emplace(pack.material, supplier->leadDays).first;
+        known->second = pack.usual ? supplier->leadDays : std::min(known->second, supplier->leadDays);
+    }
+    return days;
+}
 
 BenchWork benchWorkOf(const catalogue::Order& order, const catalogue::PriceBook& prices, layout::FitMemo& fits,
                       const needs::SetsThere& there) {

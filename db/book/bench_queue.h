@@ -70,6 +70,10 @@ struct BenchQueue {
     std::vector<std::optional<units::Date>> starts(const std::vector<needs::MaterialTake>& asked) const;
 };
 
+/// By material the lead time of the supplier of its usual pack, else the shortest there is, in days. A supplier without
+/// lead days is one of whom nothing is known. Errors: the book's.
+base::Result<std::unordered_map<base::Id, std::int64_t>> leadDaysOf(Book& book);
+
 /// Reads the queue, and remembers the work of quotes that were given: it does not change. What was
 /// taken off the shelf for a job it does not take again. Of the rest, a job that is being made takes what it needs
 /// first; the others take what is left in the order of the queue. A supplier without lead days is one of whom nothing

@@ -14,6 +14,7 @@
 #include "core/needs/order_work.h"
 #include "core/pricing/account.h"
 #include "core/pricing/price_order.h"
+#include "core/supply/reorder.h"
 #include "db/book/asked.h"
 #include "db/book/backups.h"
 #include "db/book/billing.h"
@@ -93,6 +94,12 @@ struct HandedOver {
     QuoteSummary job;
     units::Date day;         ///< the shop's local one, of the move to Collected that stands
     std::int64_t papers = 0; ///< quotes and bills that were issued for it
+};
+
+/// What left the shelf of a material.
+struct UsedOfMaterial {
+    units::Date since; ///< the day of its first movement
+    std::vector<supply::DayUse> uses;
 };
 
 /// A quote, whole. While `number` is empty it is a draft, priced with the book of today; once given it is sealed:
@@ -275,6 +282,9 @@ class Book {
     /// By job that is agreed or being made: what was taken off the shelf for it, less what came back. Jobs for which
     /// nothing was booked are not in it.
     base::Result<std::unordered_map<base::Id, std::vector<needs::MaterialTake>>> takenForOpenJobs();
+    /// By material that ever moved: since when, and what was used, lost and spoiled of it on which day of the shop,
+    /// less what came back from jobs; what undo took back counts on the day on which it did.
+    base::Result<std::unordered_map<base::Id, UsedOfMaterial>> usedByDay();
     /// What setStage would book as used if the job went on to that stage now. Errors: as quote.
     base::Result<ShelfUse> useAt(const base::Id& quote, Stage stage);
     /// Things on the shelf now, by material; materials that never moved are not in it.

@@ -67,22 +67,23 @@ std::string collectedAt(const std::vector<StageChange>& changes) {
 
 } // namespace
 
+units::Date Book::Inside::dayAt(std::string_view moment) const {
+    const auto point = momentOf(moment);
+    if (!point) return {};
+    return environment.dayOf ? environment.dayOf(*point)
+                             : units::Date::fromDays(std::chrono::floor<std::chrono::days>(*point));
+}
+
 base::Result<std::vector<HandedOver>> Book::handedOver(units::Date from, units::Date to) {
     return m_in->read([&] {
         auto& in = *m_in;
-        const auto dayAt = [&](const std::string& moment) {
-            const auto point = momentOf(moment);
-            if (!point) return units::Date();
-            return in.environment.dayOf ? in.environment.dayOf(*point)
-                                        : units::Date::fromDays(std::chrono::floor<std::chrono::days>(*point));
-        };
         std::vector<HandedOver> jobs;
         const auto first = units::Date::fromDays(std::chrono::year(1) / 1 / 2);
         // No place's day is further than one from that of UTC.
         for (const auto& id : in.stores.jobs.collectedSince(std::max(from, first).plusDays(-1).iso())) {
             auto moment = collectedAt(in.stores.jobs.stageChanges(id));
             if (moment.empty()) moment = in.stores.jobs.changedAt(id);
-            const auto day = dayAt(moment);
+            const auto day = in.dayAt(moment);
             if (day < from || to < day) continue;
             auto listed = in.stores.jobs.listOnly({id});
             if (listed.empty()) continue;

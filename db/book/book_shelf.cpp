@@ -4,6 +4,8 @@
 #include "db/book/shelf_state.h"
 #include "db/records/record.h"
 
+#include <algorithm>
+
 namespace sp::db {
 
 using base::Done;
@@ -69,6 +71,23 @@ Result<std::vector<StockMove>> Book::movesOf(const Id& material) {
 
 Result<std::unordered_map<Id, std::vector<needs::MaterialTake>>> Book::takenForOpenJobs() {
     return m_in->read([&] { return m_in->stores.stock.takenForOpenJobs(); });
+}
+
+Result<std::unordered_map<Id, UsedOfMaterial>> Book::usedByDay() {
+    return m_in->read([&] {
+        std::unordered_map<Id, UsedOfMaterial> used;
+        for (const auto& move : m_in->stores.stock.timed()) {
+            const auto day = m_in->dayAt(move.at);
+            auto& own = used.try_emplace(move.material, UsedOfMaterial{day, {}}).first->second;
+            own.since = std::min(own.since, day);
+            if (move.used == 0) continue;
+            if (!own.uses.empty() && own.uses.back().day == day)
+                own.uses.back().count += move.used;
+            else
+                own.uses.push_back({day, move.used});
+        }
+        return used;
+    });
 }
 
 ShelfUse Book::Inside::useOf(const Quote& quote, Stage stage) {

@@ -51,6 +51,8 @@ class Book::Inside {
 
     base::Id newId() const;
     std::string momentNow() const;
+    /// The shop's day at a moment as the log writes it; the first of all days for what is written otherwise.
+    units::Date dayAt(std::string_view moment) const;
     /// Writes a row of the change log and notes it for undo. The first thing recorded names the action.
     stores::Stamp record(std::string_view kind, std::optional<base::Message> what, stores::Change change);
 

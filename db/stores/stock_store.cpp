@@ -64,6 +64,20 @@ void StockStore::add(const StockMove& move, const Stamp& stamp) {
              move.id, stamp.seq, move.material, move.amount, move.cost, move.note, move.reverses, move.kind, move.job);
 }
 
+std::vector<StockStore::TimedUse> StockStore::timed() {
+    std::vector<TimedUse> uses;
+    auto rows = m_db.query("SELECT move.material_id, change.at, "
+                           "CASE WHEN move.kind IN ('used', 'lost', 'spoiled') "
+                           "OR (move.kind = 'returned' AND move.job_id IS NOT NULL) THEN -move.amount ELSE 0 END "
+                           "FROM stock_move AS move JOIN change ON change.seq = move.change_seq ORDER BY change.seq");
+    while (rows.step()) {
+        TimedUse use;
+        rows >> use.material >> use.at >> use.used;
+        uses.push_back(std::move(use));
+    }
+    return uses;
+}
+
 std::int64_t StockStore::onShelf(const base::Id& material) {
     auto row = m_db.query("SELECT coalesce(sum(amount), 0) FROM stock_move WHERE material_id = ?", material);
     return row.step() ? row.takeInteger() : 0;

@@ -23,6 +23,13 @@ class StockStore {
     std::vector<records::StockMove> all();
     std::vector<records::StockMove> ofMaterial(const base::Id& material);
     void add(const records::StockMove& move, const Stamp& stamp);
+    /// When things moved, and how many of them were used, lost or spoiled; below nothing for what came back from a job.
+    struct TimedUse {
+        base::Id material;
+        std::string at; ///< as the log writes it
+        std::int64_t used = 0;
+    };
+    std::vector<TimedUse> timed();
     std::int64_t onShelf(const base::Id& material);
     std::unordered_map<base::Id, std::int64_t> shelf();
     /// The keys of all that was booked for a job.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The shelf by its movements: what they were and for whom, what agreed jobs still take, and what is used when.
 #include "core/needs/still_taken.h"
+#include "db/book/shelf_reorder.h"
 #include "db/book/shelf_state.h"
 #include "tests/db/bench_book.h"
 #include "tests/support/amounts.h"
@@ -238,6 +239,46 @@ TEST_F(ShelfTest, aMovementHasAKindThatGoesItsWayAndAJobThatIsThere) {
     const auto draft = valueOf(book->startQuote());
     EXPECT_EQ(book->moveStock({{}, stone, -1, {}, "", {}, MoveKind::Lost, draft.id}).error().code, base::Code::Invalid);
     EXPECT_EQ(sumOf(stone), 9'960);
+}
+
+// 30 used and 10 lost in four days: 10 a day, squares 900 + 100 − 400 by 3 are 200. Five days of lead: 50, and 1.6449 ×
+// √1,000 = 52.02 for more (worked here).
+TEST_F(ShelfTest, isLowByWhatWasUsedAndHowLongADeliveryTakes) {
+    auto suppliers = valueOf(book->suppliers());
+    for (auto& seller : suppliers) {
+        seller.leadDays = 5;
+        ASSERT_TRUE(book->save(seller));
+    }
+    const auto state = [&](std::int64_t days) {
+        const auto states = valueOf(db::readReorder(*book, reader, days, supply::Service::Percent95));
+        const auto found = std::ranges::find(states, stone, &db::ReorderState::material);
+        return found == states.end() ? db::ReorderState() : *found;
+    };
+    EXPECT_EQ(state(90).demand.days, 0) << "nothing was used";
+    const auto day = std::chrono::hours(24);
+    clock.now += day;
+    ASSERT_TRUE(book->moveStock({{}, stone, -30, {}, "", {}, MoveKind::Used, {}}));
+    clock.now += day;
+    ASSERT_TRUE(book->moveStock({{}, stone, -10, {}, "spilt", {}, MoveKind::Lost, {}}));
+    ASSERT_TRUE(book->moveStock({{}, stone, -500, {}, "", {}, MoveKind::Used, {}}));
+    ASSERT_TRUE(book->undo());
+    clock.now += day;
+    ASSERT_TRUE(valueOf(book->countShelf(stone, 104, "stocktaking")) < 0) << "a count is no use";
+    const auto there = state(90);
+    EXPECT_EQ(there.demand.days, 4) << "not before it ever lay there";
+    EXPECT_EQ(there.demand.used, 40);
+    EXPECT_EQ(there.demand.variance, units::Fraction::of(200));
+    EXPECT_EQ(there.leadDays, 5);
+    EXPECT_EQ(there.point, (supply::ReorderPoint{units::Fraction::of(50), 53, 103}));
+    EXPECT_FALSE(there.isLow());
+    ASSERT_TRUE(book->countShelf(stone, 103, "stocktaking"));
+    EXPECT_TRUE(state(90).isLow());
+    EXPECT_EQ(state(2).demand.used, 10) << "of yesterday and today";
+    for (auto& seller : suppliers) {
+        seller.leadDays = 0;
+        ASSERT_TRUE(book->save(seller));
+    }
+    EXPECT_FALSE(state(90).point.has_value()) << "nobody knows how long it takes";
 }
 
 TEST_F(ShelfTest, aCountBooksTheDifference) {

@@ -106,6 +106,11 @@ TEST_F(VerbsInAnotherLanguage, answers) {
          "1.5"},
         0);
     ask({"count-in", "--material", "nowhere", "--counted", "12"}, 1);
+    ask({"reorder"}, 0);
+    ask({"reorder", "--order-cost", "7.50", "--holding", "20", "--service", "99", "--days", "30"}, 0);
+    ask({"reorder", "--order-cost", "7.50"}, 1);
+    ask({"reorder", "--service", "50"}, 1);
+    ask({"reorder", "--days", "1"}, 1);
     ask({"promise", "--design", "Lantern", "--quantity", "24"}, 0);
     ask({"promise", "--design", "Lantern", "--quantity", "24", "--due", "2026-11-27"}, 0);
     ask({"promise", "--design", "Lantern", "--quantity", "24", "--due", "2027-11-27"}, 0);

@@ -176,6 +176,30 @@ TEST_F(BenchVerbs, theShelfIsPromisedToWhatIsAgreedTo) {
               "There is no material “Moon dust” in this book; “materials” lists them.\n");
 }
 
+TEST_F(BenchVerbs, sayWhenToOrderMore) {
+    const auto file = bareBook();
+    EXPECT_EQ(run({"reorder", "--book", file}).out, "Nothing was taken off the shelf in these days.\n");
+    changeBook(file, [](db::Book& book) {
+        const auto materials = book.materials().value();
+        for (const auto& material : materials) {
+            if (material.name != "Jet SS10") continue;
+            EXPECT_TRUE(book.countShelf(material.id, 500, "stocktaking"));
+            EXPECT_TRUE(book.moveStock({{}, material.id, -300, {}, "spilt", {}, db::records::MoveKind::Lost, {}}));
+        }
+    });
+    const auto told = json({"reorder", "--book", file, "--order-cost", "7.50", "--holding", "20"})["materials"];
+    ASSERT_EQ(told.size(), 1U);
+    EXPECT_EQ(told[0]["material"], "Jet SS10");
+    EXPECT_EQ(told[0]["used"], 300);
+    EXPECT_EQ(told[0]["free"], 200);
+    EXPECT_EQ(told[0]["low"], told[0]["reorder_point"].get<std::int64_t>() >= 200);
+    EXPECT_GE(told[0]["order_packs"].get<std::int64_t>(), 1);
+    EXPECT_THAT(run({"reorder", "--book", file}).out, HasSubstr("Jet SS10: order now. Free: 200, low at: "));
+    EXPECT_EQ(run({"reorder", "--book", file, "--holding", "20"}).exit, 1);
+    EXPECT_EQ(run({"reorder", "--book", file, "--service", "50"}).err,
+              "--service must be 90, 95, 98 or 99, not “50”.\n");
+}
+
 TEST_F(BenchVerbs, saySoWhereNoDayCanBePromised) {
     const auto file = bareBook();
     closeBench(file, {}, {});
