@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/counter_page.h"
 
+#include "app/artwork/design_pictures.h"
 #include "app/counter/line_panel.h"
 #include "app/counter/order_panel.h"
 #include "app/counter/slip_panel.h"
@@ -19,7 +20,8 @@ namespace sp::counter {
 CounterPage::CounterPage(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
     : QWidget(parent)
     , m_presenter(presenter)
-    , m_formatter(formatter) {
+    , m_formatter(formatter)
+    , m_pictures(new artwork::DesignPictures(presenter.session(), this)) {
     // Before the panels hear of it and hide what has the focus.
     connect(&m_presenter, &CounterPresenter::lineShown, this, &CounterPage::keepFocus);
     connect(&m_presenter, &CounterPresenter::changed, this, &CounterPage::keepFocus);
@@ -30,9 +32,9 @@ CounterPage::CounterPage(CounterPresenter& presenter, const desk::Formatter& for
     column->addWidget(m_messages);
     m_columns = new desk::FoldingColumns(this);
     column->addWidget(m_columns, 1);
-    m_order = new OrderPanel(presenter, m_formatter, m_columns);
-    m_line = new LinePanel(presenter, m_formatter, m_columns);
-    m_slip = new SlipPanel(presenter, m_formatter, m_columns);
+    m_order = new OrderPanel(presenter, m_formatter, *m_pictures, m_columns);
+    m_line = new LinePanel(presenter, m_formatter, *m_pictures, m_columns);
+    m_slip = new SlipPanel(presenter, m_formatter, *m_pictures, m_columns);
     m_columns->addColumn(m_order, tr("Order"), 272, false);
     m_columns->addColumn(m_line, tr("Line"), 480, true);
     m_columns->addColumn(m_slip, tr("Slip"), 408, false);

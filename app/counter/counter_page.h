@@ -8,6 +8,10 @@
 
 #include <QWidget>
 
+namespace sp::artwork {
+class DesignPictures;
+} // namespace sp::artwork
+
 namespace sp::desk {
 class FoldingColumns;
 } // namespace sp::desk
@@ -58,6 +62,7 @@ class CounterPage : public QWidget {
 
     CounterPresenter& m_presenter;
     desk::Formatter m_formatter;
+    artwork::DesignPictures* m_pictures; ///< one for all three columns
     desk::MessageBar* m_messages = nullptr;
     desk::FoldingColumns* m_columns = nullptr;
     OrderPanel* m_order = nullptr;

@@ -55,11 +55,12 @@ std::vector<catalogue::StoneCount> stonesOf(const catalogue::OrderLine& line) {
 
 } // namespace
 
-LinePanel::LinePanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+LinePanel::LinePanel(CounterPresenter& presenter, const desk::Formatter& formatter, artwork::DesignPictures& pictures,
+                     QWidget* parent)
     : Card(parent)
     , m_presenter(presenter)
     , m_formatter(formatter)
-    , m_pictures(new artwork::DesignPictures(presenter.session(), this)) {
+    , m_pictures(pictures) {
     build();
     connectAll();
     loadLine();
@@ -324,7 +325,7 @@ void LinePanel::connectAll() {
     connect(&m_presenter, &CounterPresenter::lineShown, this, &LinePanel::loadLine);
     connect(&m_presenter.session(), &session::BookSession::changed, this, &LinePanel::offerBases);
     // The presenter hears of a change of the book before the pictures do.
-    connect(m_pictures, &artwork::DesignPictures::changed, this, &LinePanel::refreshPicture);
+    connect(&m_pictures, &artwork::DesignPictures::changed, this, &LinePanel::refreshPicture);
 }
 
 void LinePanel::offerBases() {
@@ -336,7 +337,7 @@ void LinePanel::offerBases() {
     if (!isCharge) choices.push_back({customersGarment(), tr("The customer’s own garment"), {}, {}});
     m_baseMaterial->setEmptyAllowed(isCharge);
     m_baseMaterial->setChoices(std::move(choices));
-    m_addPlace->setChoices(designChoices(m_presenter.session(), m_formatter));
+    m_addPlace->setChoices(designChoices(m_presenter.session(), m_formatter, m_pictures));
 }
 
 void LinePanel::offerPlaces() {
@@ -472,7 +473,7 @@ void LinePanel::refresh() {
 /// The design of the place that is looked at; a one-off has none.
 void LinePanel::refreshPicture() {
     const auto* place = m_presenter.place();
-    const auto picture = place ? m_pictures->stones(place->design) : nullptr;
+    const auto picture = place ? m_pictures.stones(place->design) : nullptr;
     m_picture->setVisible(picture != nullptr);
     m_otherCounts->setVisible(picture && !artwork::showsTheCounts(*picture, place->stones));
     if (!picture) return;

@@ -31,7 +31,8 @@ class LinePanel : public desk::Card {
     Q_OBJECT
 
   public:
-    LinePanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+    LinePanel(CounterPresenter& presenter, const desk::Formatter& formatter, artwork::DesignPictures& pictures,
+              QWidget* parent = nullptr);
 
     void focusPieces();
 
@@ -89,7 +90,7 @@ class LinePanel : public desk::Card {
     QComboBox* m_taxRate = nullptr;
     QWidget* m_sizes = nullptr;
     std::vector<desk::CountField*> m_sizeFields;
-    artwork::DesignPictures* m_pictures;
+    artwork::DesignPictures& m_pictures;
     artwork::DesignView* m_picture = nullptr;
     desk::TextLabel* m_otherCounts = nullptr;
     StoneRows* m_stones = nullptr;

@@ -10,6 +10,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <utility>
 
 namespace sp::counter {
 
@@ -91,6 +92,25 @@ QVariant OrderListModel::data(const QModelIndex& index, int role) const {
     }
 }
 
+OrderListDelegate::OrderListDelegate(LinePicture pictures, QObject* parent)
+    : QStyledItemDelegate(parent)
+    , m_pictures(std::move(pictures)) {}
+
+int OrderListDelegate::paintLook(QPainter& painter, const QRect& inner, const QModelIndex& index) const {
+    const int side = desk::scaled(kSwatchSide);
+    const QRect room(inner.left(), inner.top(), side * 2, inner.height());
+    const auto ground = desk::colour(Role::Card);
+    if (const auto picture = m_pictures(index.row(), room.size(), ground, painter.device()->devicePixelRatioF());
+        !picture.isNull()) {
+        painter.drawPixmap(room.topLeft(), picture);
+        return room.width();
+    }
+    std::vector<QColor> stones;
+    for (const auto& colour : index.data(OrderListModel::StonesRole).toList()) stones.push_back(colour.value<QColor>());
+    if (stones.empty()) return room.width();
+    return std::max(room.width(), desk::paintStones(painter, room, stones, side, 2, ground));
+}
+
 QSize OrderListDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const {
     return {option.rect.width(), desk::scaled(kCardHeight) + kCardGap};
 }
@@ -104,18 +124,11 @@ void OrderListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
     painter->setBrush(desk::colour(Role::Card));
     painter->drawRoundedRect(chosen ? card : card.adjusted(0.5, 0.5, -0.5, -0.5), 10, 10);
 
-    std::vector<QColor> stones;
-    for (const auto& colour : index.data(OrderListModel::StonesRole).toList()) stones.push_back(colour.value<QColor>());
-    const int side = desk::scaled(kSwatchSide);
     const QRect inner = card.toRect().adjusted(12, 10, -12, -10);
-    int stonesWidth = side * 2;
-    if (!stones.empty())
-        stonesWidth = std::max(stonesWidth,
-                               desk::paintStones(*painter, QRect(inner.left(), inner.top(), side * 2, inner.height()),
-                                                 stones, side, 2, desk::colour(Role::Card)));
+    const int lookWidth = paintLook(*painter, inner, index);
 
     const auto each = index.data(OrderListModel::EachRole).toString();
-    const QRect text = inner.adjusted(stonesWidth + 6, 0, 0, 0);
+    const QRect text = inner.adjusted(lookWidth + 6, 0, 0, 0);
     const auto strong = desk::textFont(desk::TextSize::Body, desk::Weight::Strong);
     const QFontMetrics metrics(strong);
     const int priceWidth = metrics.horizontalAdvance(each) + 12;
@@ -140,7 +153,7 @@ void OrderListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
     painter->restore();
 }
 
-OrderList::OrderList(QWidget* parent)
+OrderList::OrderList(LinePicture pictures, QWidget* parent)
     : QListView(parent) {
     setFrameShape(QFrame::NoFrame);
     viewport()->setAutoFillBackground(false);
@@ -148,7 +161,7 @@ OrderList::OrderList(QWidget* parent)
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setUniformItemSizes(true);
-    setItemDelegate(new OrderListDelegate(this));
+    setItemDelegate(new OrderListDelegate(std::move(pictures), this));
     setAccessibleName(tr("Lines of the order"));
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/counter/counter_presenter.h"
+#include "app/counter/line_pictures.h"
 #include "app/format/formatter.h"
 
 #include <QAbstractListModel>
@@ -38,9 +39,15 @@ class OrderListDelegate : public QStyledItemDelegate {
     Q_OBJECT
 
   public:
-    using QStyledItemDelegate::QStyledItemDelegate;
+    OrderListDelegate(LinePicture pictures, QObject* parent);
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+
+  private:
+    /// The line's picture, else its stones; returns the width it takes.
+    int paintLook(QPainter& painter, const QRect& inner, const QModelIndex& index) const;
+
+    LinePicture m_pictures;
 };
 
 /// The list itself: arrows choose a line, Delete asks to remove it, Enter goes on to its fields.
@@ -48,7 +55,7 @@ class OrderList : public QListView {
     Q_OBJECT
 
   public:
-    explicit OrderList(QWidget* parent = nullptr);
+    explicit OrderList(LinePicture pictures, QWidget* parent = nullptr);
 
   Q_SIGNALS:
     void removeAsked();

@@ -60,10 +60,12 @@ QString written(const catalogue::Discount& discount, const desk::Formatter& form
 
 } // namespace
 
-OrderPanel::OrderPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+OrderPanel::OrderPanel(CounterPresenter& presenter, const desk::Formatter& formatter, artwork::DesignPictures& pictures,
+                       QWidget* parent)
     : QWidget(parent)
     , m_presenter(presenter)
     , m_promise(presenter)
+    , m_pictures(pictures)
     , m_formatter(formatter) {
     build();
     connectAll();
@@ -166,7 +168,7 @@ void OrderPanel::build() {
     desk::makeQuiet(*m_addCharge);
     adding->addWidget(new desk::BesideFields(m_addCharge, this), 0, Qt::AlignTop);
     column->addLayout(adding);
-    m_list = new OrderList(this);
+    m_list = new OrderList(linePictures(m_presenter, m_pictures), this);
     m_list->setObjectName(QStringLiteral("lines"));
     m_model = new OrderListModel(m_presenter, m_formatter, this);
     m_list->setModel(m_model);
@@ -179,6 +181,7 @@ void OrderPanel::build() {
 }
 
 void OrderPanel::connectAll() {
+    connect(&m_pictures, &artwork::DesignPictures::changed, this, [this] { m_list->viewport()->update(); });
     connect(m_customer, &desk::ChoiceField::chosen, this,
             [this](const QVariant& id) { m_presenter.setCustomer(id.isValid() ? id.value<base::Id>() : base::Id{}); });
     connect(m_customer, &desk::TypedField::edited, this,
@@ -249,7 +252,7 @@ void OrderPanel::loadChoices() {
     std::vector<desk::Choice> customers;
     for (const auto& customer : session.customers()) customers.push_back(desk::choiceOf(customer));
     m_customer->setChoices(std::move(customers));
-    m_design->setChoices(designChoices(session, m_formatter));
+    m_design->setChoices(designChoices(session, m_formatter, m_pictures));
 }
 
 void OrderPanel::loadOrder() {

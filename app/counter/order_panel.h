@@ -13,6 +13,10 @@
 #include <QPushButton>
 #include <QWidget>
 
+namespace sp::artwork {
+class DesignPictures;
+} // namespace sp::artwork
+
 namespace sp::counter {
 
 class ChoiceBar;
@@ -24,7 +28,8 @@ class OrderPanel : public QWidget {
     Q_OBJECT
 
   public:
-    OrderPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+    OrderPanel(CounterPresenter& presenter, const desk::Formatter& formatter, artwork::DesignPictures& pictures,
+               QWidget* parent = nullptr);
 
     /// Focuses the field in which a new order is begun.
     void focusDesign();
@@ -52,6 +57,7 @@ class OrderPanel : public QWidget {
 
     CounterPresenter& m_presenter;
     BenchPromise m_promise;
+    artwork::DesignPictures& m_pictures;
     desk::Formatter m_formatter;
     desk::ChoiceField* m_customer = nullptr;
     desk::WordField* m_reach = nullptr;

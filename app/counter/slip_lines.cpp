@@ -27,6 +27,8 @@ constexpr int kPiecesWidth = 34; ///< at least
 constexpr int kAmountWidth = 84; ///< at least
 constexpr int kGap = 10;         ///< between a figure and the words beside it
 constexpr int kEachWidth = 66;
+constexpr int kPictureSide = 38;  ///< two rows of a line
+constexpr int kMostPictured = 30; ///< beyond so many lines pictures help nobody
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
 
@@ -49,8 +51,9 @@ QStringList wrapped(const QString& words, const QFont& font, int width) {
 
 } // namespace
 
-SlipLines::SlipLines(QWidget* parent)
-    : QAbstractScrollArea(parent) {
+SlipLines::SlipLines(LinePicture pictures, QWidget* parent)
+    : QAbstractScrollArea(parent)
+    , m_pictures(std::move(pictures)) {
     setFrameShape(QFrame::NoFrame);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     viewport()->setAutoFillBackground(false);
@@ -66,6 +69,11 @@ void SlipLines::setContent(const quoting::SheetContent* content, int current) {
     layRows();
     if (moved) showCurrent();
     if (QAccessible::isActive()) describe();
+    viewport()->update();
+}
+
+void SlipLines::layAnew() {
+    layRows();
     viewport()->update();
 }
 
@@ -112,7 +120,13 @@ bool SlipLines::fitFigures() {
     const auto fit = [&](const std::string& figure) {
         amount = std::max(amount, static_cast<int>(desk::figuresWidth(plain, text(figure))) + desk::scaled(kGap));
     };
+    int picture = 0;
     if (m_content) {
+        const auto lines = static_cast<int>(m_content->lines.size());
+        const int side = desk::scaled(kPictureSide);
+        for (int i = 0; i < lines && lines <= kMostPictured && picture == 0; ++i)
+            if (!m_pictures(i, {side, side}, desk::colour(Role::Paper), devicePixelRatioF()).isNull())
+                picture = side + desk::scaled(kGap);
         for (const auto& line : m_content->lines) {
             pieces = std::max(pieces, strong.horizontalAdvance(text(line.pieces)) + desk::scaled(kGap));
             fit(line.amount.text);
@@ -120,7 +134,8 @@ bool SlipLines::fitFigures() {
         }
         for (const auto& row : m_content->adjustments) fit(row.amount.text);
     }
-    const bool isOther = pieces != m_piecesWidth || amount != m_amountWidth;
+    const bool isOther = pieces != m_piecesWidth || amount != m_amountWidth || picture != m_pictureWidth;
+    m_pictureWidth = picture;
     m_piecesWidth = pieces;
     m_amountWidth = amount;
     return isOther;
@@ -145,6 +160,7 @@ void SlipLines::layRows() {
         for (std::size_t i = 0; i < m_content->lines.size(); ++i) {
             const auto& line = m_content->lines[i];
             const int at = static_cast<int>(i);
+            const int top = m_height;
             addRow({Row::Kind::Main, 0, 0, -1, text(line.pieces), text(line.title), text(line.each),
                     text(line.amount.text)},
                    22, at);
@@ -156,6 +172,7 @@ void SlipLines::layRows() {
                     20, at);
             if (!line.note.empty())
                 addRow({Row::Kind::Detail, 0, 0, -1, QStringLiteral(" "), text(line.note), {}, {}}, 18, at);
+            if (m_pictureWidth > 0) m_height = std::max(m_height, top + desk::scaled(kPictureSide + 2));
             m_height += desk::scaled(6);
         }
         for (const auto& row : m_content->adjustments)
@@ -196,7 +213,7 @@ QRect SlipLines::wordsOf(const Row& row, int y) const {
         right += QFontMetrics(desk::textFont(TextSize::Small)).horizontalAdvance(row.amount) + 12;
     else if (!row.amount.isEmpty())
         right += m_amountWidth;
-    const int left = row.left.isEmpty() ? 0 : m_piecesWidth;
+    const int left = row.left.isEmpty() ? 0 : m_pictureWidth + m_piecesWidth;
     return {side + left, y, viewport()->width() - 2 * side - left - right, row.lead};
 }
 
@@ -209,10 +226,11 @@ void SlipLines::paintRow(QPainter& painter, const Row& row, int y) const {
         return;
     }
     const bool title = row.kind == Row::Kind::Title;
+    if (row.kind == Row::Kind::Main) paintPicture(painter, row, y);
     if (!row.left.trimmed().isEmpty()) {
         painter.setFont(desk::textFont(TextSize::Body, Weight::Strong));
         painter.setPen(desk::colour(Role::Ink));
-        painter.drawText(all, Qt::AlignLeft | Qt::AlignVCenter, row.left);
+        painter.drawText(all.adjusted(m_pictureWidth, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, row.left);
     }
     const auto font = fontOf(row);
     painter.setFont(font);
@@ -234,11 +252,18 @@ void SlipLines::paintRow(QPainter& painter, const Row& row, int y) const {
     }
 }
 
+void SlipLines::paintPicture(QPainter& painter, const Row& row, int y) const {
+    if (m_pictureWidth == 0) return;
+    const int side = desk::scaled(kPictureSide);
+    painter.drawPixmap(QPoint(desk::scaled(kSide), y + desk::scaled(2)),
+                       m_pictures(row.line, {side, side}, desk::colour(Role::Paper), devicePixelRatioF()));
+}
+
 void SlipLines::paintEvent(QPaintEvent*) {
     QPainter painter(viewport());
     const int offset = verticalScrollBar()->value();
     for (const auto& row : m_rows) {
-        if (row.top + row.height < offset) continue;
+        if (row.top + std::max(row.height, m_pictureWidth) < offset) continue;
         if (row.top > offset + viewport()->height()) break;
         paintRow(painter, row, row.top - offset);
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/counter/line_pictures.h"
 #include "core/quoting/sheet_content.h"
 
 #include <QAbstractScrollArea>
@@ -13,10 +14,12 @@ class SlipLines : public QAbstractScrollArea {
     Q_OBJECT
 
   public:
-    explicit SlipLines(QWidget* parent = nullptr);
+    explicit SlipLines(LinePicture pictures, QWidget* parent = nullptr);
 
     /// `current` is the line to keep visible; -1: none.
     void setContent(const quoting::SheetContent* content, int current);
+    /// What the designs look like may be other than it was.
+    void layAnew();
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -51,6 +54,9 @@ class SlipLines : public QAbstractScrollArea {
     QRect wordsOf(const Row& row, int y) const;
     QFont fontOf(const Row& row) const;
     void paintRow(QPainter& painter, const Row& row, int y) const;
+    void paintPicture(QPainter& painter, const Row& row, int y) const;
+
+    LinePicture m_pictures;
 
     const quoting::SheetContent* m_content = nullptr;
     int m_current = -1;
@@ -58,8 +64,9 @@ class SlipLines : public QAbstractScrollArea {
     std::vector<Row> m_before; ///< the rows of the last layout, at the same width
     int m_laidWidth = -1;
     int m_height = 0;
-    int m_piecesWidth = 0; ///< what the widest number of pieces takes, with the gap after it
-    int m_amountWidth = 0; ///< of the amounts likewise, with the gap before them
+    int m_pictureWidth = 0; ///< of the column of pictures, with the gap after it; 0 where there are none
+    int m_piecesWidth = 0;  ///< what the widest number of pieces takes, with the gap after it
+    int m_amountWidth = 0;  ///< of the amounts likewise, with the gap before them
 };
 
 } // namespace sp::counter

@@ -83,7 +83,8 @@ quoting::SheetContent slipOf(CounterPresenter& presenter, const words::SheetWord
                                presenter.others()});
 }
 
-SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent)
+SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatter, artwork::DesignPictures& pictures,
+                     QWidget* parent)
     : QWidget(parent)
     , m_presenter(presenter)
     , m_formatter(formatter) {
@@ -100,7 +101,8 @@ SlipPanel::SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatt
     auto* frontColumn = new QVBoxLayout(front);
     frontColumn->setContentsMargins(0, 0, 0, 0);
     frontColumn->setSpacing(0);
-    m_lines = new SlipLines(front);
+    m_lines = new SlipLines(linePictures(presenter, pictures), front);
+    connect(&pictures, &artwork::DesignPictures::changed, m_lines, &SlipLines::layAnew);
     m_lines->setObjectName(QStringLiteral("slipLines"));
     m_lines->setMinimumHeight(desk::scaled(150));
     m_choices = new SlipChoices(front);

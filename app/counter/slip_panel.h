@@ -16,6 +16,10 @@
 #include <functional>
 #include <utility>
 
+namespace sp::artwork {
+class DesignPictures;
+} // namespace sp::artwork
+
 namespace sp::counter {
 
 class SlipBack;
@@ -34,7 +38,8 @@ class SlipPanel : public QWidget {
     Q_OBJECT
 
   public:
-    SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatter, QWidget* parent = nullptr);
+    SlipPanel(CounterPresenter& presenter, const desk::Formatter& formatter, artwork::DesignPictures& pictures,
+              QWidget* parent = nullptr);
 
     bool isTurned() const;
     void turnOver();

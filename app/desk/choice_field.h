@@ -4,8 +4,10 @@
 #include "app/desk/typed_field.h"
 
 #include <QColor>
+#include <QPixmap>
 #include <QVariant>
 
+#include <functional>
 #include <vector>
 
 namespace sp::desk {
@@ -19,6 +21,9 @@ struct Choice {
     QString detail;             ///< muted, at the right
     std::vector<QColor> stones; ///< shown as cut stones before the text
     QStringList alsoFoundBy{};  ///< other words for it, not shown
+    /// What it looks like, painted into that room (device-independent pixels) on a ground of that colour; stands in the
+    /// place of the stones. Null where there is nothing to show.
+    std::function<QPixmap(QSize room, const QColor& ground, double devicePixelRatio)> picture{};
 };
 
 /// The choices that match, best first: text that begins so, then a word that does, then text that holds it somewhere;

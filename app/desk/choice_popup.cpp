@@ -21,10 +21,20 @@ namespace {
 constexpr int kDetail = Qt::UserRole;
 constexpr int kStones = Qt::UserRole + 1;
 constexpr int kAction = Qt::UserRole + 2;
+constexpr int kPicture = Qt::UserRole + 3;
 constexpr int kMaxRows = 8;
 constexpr int kWidest = 420; ///< of a list that is wider than its field, px at 100 %
 
 int rowHeight() { return fieldHeight(); }
+
+using ChoicePicture = decltype(Choice::picture);
+
+/// The picture of a row in a square at the left of `room`; null where it has none.
+QPixmap pictureIn(const QPainter& painter, const QRect& room, const QModelIndex& index, const QColor& ground) {
+    const auto picture = index.data(kPicture).value<ChoicePicture>();
+    const int side = room.height() - 4;
+    return picture ? picture({side, side}, ground, painter.device()->devicePixelRatioF()) : QPixmap();
+}
 
 /// A row: stones, text, the detail muted at the right; an action in the jewel.
 class RowDelegate : public QStyledItemDelegate {
@@ -45,7 +55,11 @@ class RowDelegate : public QStyledItemDelegate {
         }
         QRect room = option.rect.adjusted(10, 0, -10, 0);
         const auto stones = index.data(kStones).value<std::vector<QColor>>();
-        if (!stones.empty()) room.setLeft(room.left() + 8 + paintStones(*painter, room, stones, 18, 4, ground));
+        if (const auto picture = pictureIn(*painter, room, index, ground); !picture.isNull()) {
+            painter->drawPixmap(room.topLeft() + QPoint(0, 2), picture);
+            room.setLeft(room.left() + room.height() + 4);
+        } else if (!stones.empty())
+            room.setLeft(room.left() + 8 + paintStones(*painter, room, stones, 18, 4, ground));
 
         const bool action = index.data(kAction).toBool();
         painter->setFont(textFont(TextSize::Small));
@@ -95,6 +109,7 @@ void ChoicePopup::fill(const std::vector<Choice>& rows, const QString& action) {
         auto* item = new QStandardItem(choice.text);
         item->setData(choice.detail, kDetail);
         item->setData(QVariant::fromValue(choice.stones), kStones);
+        if (choice.picture) item->setData(QVariant::fromValue(choice.picture), kPicture);
         item->setData(choice.text + QLatin1Char(' ') + choice.detail, Qt::AccessibleTextRole);
         m_model->appendRow(item);
     }

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: MIT
 // The Counter driven as a person does it: by keys, off screen, on a fresh demo book.
+#include "app/artwork/design_pictures.h"
+#include "app/counter/line_pictures.h"
+#include "app/desk/choice_field.h"
 #include "app/desk/field_box.h"
 #include "app/desk/fonts.h"
 #include "app/paper/preview_dialog.h"
@@ -42,6 +45,21 @@ TEST_F(Counter, goesFromEmptyToAGivenQuoteAndItsPdfByKeysAlone) {
     ASSERT_TRUE(m_window->presenter().open(id));
     EXPECT_EQ(m_window->presenter().quote().number, number);
     EXPECT_EQ(text("toPay"), "175.03");
+}
+
+TEST_F(Counter, showsWhatADesignLooksLikeWhereItIsNamed) {
+    orderLantern();
+    const QSize room(30, 30);
+    for (const auto& choice : find<desk::ChoiceField>("design")->choices()) {
+        ASSERT_TRUE(choice.picture);
+        EXPECT_FALSE(choice.picture(room, Qt::white, 1).isNull()) << choice.text.toStdString();
+    }
+    artwork::DesignPictures pictures(m_window->session());
+    const auto ofLine = counter::linePictures(m_window->presenter(), pictures);
+    EXPECT_FALSE(ofLine(0, room, Qt::white, 1).isNull());
+    EXPECT_TRUE(ofLine(1, room, Qt::white, 1).isNull()) << "there is one line";
+    m_window->presenter().editLine([](catalogue::OrderLine& line) { line.first().design = {}; });
+    EXPECT_TRUE(ofLine(0, room, Qt::white, 1).isNull()) << "a one-off has no drawing";
 }
 
 TEST_F(Counter, saysWhatIsNotInThePriceAndGoesToWhatMendsIt) {
