@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/artwork/design_pictures.h"
 
-#include "app/artwork/made_design.h"
-#include "core/artwork/artwork_file.h"
-#include "core/artwork/colour.h"
-#include "core/artwork/count.h"
-#include "core/artwork/nearest_stone.h"
+#include "app/words/proof_sheet.h"
+#include "core/artwork/laid_stones.h"
 
 #include <QCryptographicHash>
 #include <QPainter>
@@ -32,22 +29,6 @@ std::vector<catalogue::Material> materialsOf(const catalogue::Design& design, se
     return materials;
 }
 
-const catalogue::Material* stoneOf(const StoneGroup& group, const std::vector<catalogue::Material>& materials,
-                                   session::BookSession& session) {
-    if (!group.size) return nullptr;
-    const auto& size = publishedStoneSizes()[*group.size].name;
-    const auto called = [&](const base::Id& id) -> const catalogue::Material* {
-        const auto found = std::ranges::find(materials, id, &catalogue::Material::id);
-        return found == materials.end() ? nullptr : &*found;
-    };
-    if (const auto rgb = parseColour(group.colour))
-        for (const auto& known : session.colourMaterials())
-            if (known.rgb == *rgb && known.stoneSize == size)
-                if (const auto* material = called(known.material)) return material;
-    const auto nearest = nearestStone(group.colour, size, materials);
-    return nearest ? called(*nearest) : nullptr;
-}
-
 /// Of all that pictureOf looks at.
 QByteArray digestOf(const catalogue::Design& design, const catalogue::DesignArtwork& drawing,
                     session::BookSession& session) {
@@ -59,7 +40,7 @@ QByteArray digestOf(const catalogue::Design& design, const catalogue::DesignArtw
     };
     addText(drawing.file);
     addText(drawing.fileName);
-    addNumber(isEstimated(drawing) ? 1 : 0);
+    addNumber(words::isEstimated(drawing) ? 1 : 0);
     addNumber(drawing.unit.nanometres());
     addNumber(drawing.holeAllowance.nanometres());
     for (const auto& material : materialsOf(design, session)) {
@@ -80,24 +61,15 @@ QByteArray digestOf(const catalogue::Design& design, const catalogue::DesignArtw
 
 std::shared_ptr<const Picture> pictureOf(const catalogue::Design& design, const catalogue::DesignArtwork& drawing,
                                          session::BookSession& session) {
-    if (isEstimated(drawing)) return nullptr;
-    const auto read = readArtwork(drawing.file, drawing.fileName);
-    if (!read) return nullptr;
-    CountOptions options;
-    options.millimetresPerUnit = drawing.unit.millimetres();
-    options.holeAllowance = drawing.holeAllowance;
-    const auto counted = countStones(*read, options, drawing.fileName);
-    if (!counted) return nullptr;
+    if (words::isEstimated(drawing)) return nullptr;
     const auto materials = materialsOf(design, session);
-    std::vector<const catalogue::Material*> stones;
-    for (const auto& group : counted->groups) stones.push_back(stoneOf(group, materials, session));
+    const auto laid = laidStones(drawing, materials, session.colourMaterials());
     auto picture = std::make_shared<Picture>();
-    picture->stones.reserve(counted->stones.size());
-    for (const auto& stone : counted->stones) {
-        const auto* material = stones[stone.group];
-        if (!material) continue; // left out of the design
-        picture->stones.push_back({stone.centre, stone.diameter, material->stone.rgb});
-        ++picture->counts[material->id];
+    picture->stones.reserve(laid.size());
+    for (const auto& stone : laid) {
+        const auto& material = materials[stone.material];
+        picture->stones.push_back({stone.centre, stone.diameter, material.stone.rgb});
+        ++picture->counts[material.id];
     }
     if (picture->stones.empty()) return nullptr;
     return picture;

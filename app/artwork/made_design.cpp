@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/artwork/made_design.h"
 
+#include "app/words/proof_sheet.h"
+
 #include <QCoreApplication>
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -14,8 +16,6 @@ namespace {
 
 /// The note up to its first figure.
 QString noteStart() { return QCoreApplication::translate("sp::artwork::EstimatePresenter", "Estimated, not counted"); }
-
-constexpr auto kEstimateKey = "estimate";
 
 } // namespace
 
@@ -41,17 +41,12 @@ bool isEstimateNote(const std::string& note) { return QString::fromStdString(not
 std::string estimatedCounts(const std::vector<SizedTally>& tallies) {
     QJsonArray counts;
     for (const auto& one : tallies)
-        counts.append(QJsonObject{{QLatin1String(kEstimateKey), true},
+        counts.append(QJsonObject{{QLatin1String(words::kEstimateKey.data()), true},
                                   {QStringLiteral("size"), QString::fromStdString(one.stoneSize)},
                                   {QStringLiteral("count"), static_cast<qint64>(one.count.value())},
                                   {QStringLiteral("least"), static_cast<qint64>(one.least.value())},
                                   {QStringLiteral("most"), static_cast<qint64>(one.most.value())}});
     return QJsonDocument(counts).toJson(QJsonDocument::Compact).toStdString();
-}
-
-bool isEstimated(const catalogue::DesignArtwork& drawing) {
-    const auto counts = QJsonDocument::fromJson(QByteArray::fromStdString(drawing.counts)).array();
-    return counts.first().toObject().value(QLatin1String(kEstimateKey)).toBool();
 }
 
 } // namespace sp::artwork

@@ -24,7 +24,5 @@ struct SizedTally : Tally {
 };
 /// The counts kept with the drawing of an estimated design, as DesignArtwork::counts; one or more.
 std::string estimatedCounts(const std::vector<SizedTally>& tallies);
-/// Whether a drawing was estimated from and not counted.
-bool isEstimated(const catalogue::DesignArtwork& drawing);
 
 } // namespace sp::artwork

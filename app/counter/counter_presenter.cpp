@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/counter/counter_presenter.h"
 
+#include "app/words/proof_sheet.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
@@ -530,9 +531,18 @@ std::optional<units::Money> CounterPresenter::reckonedOtherwise() const {
     return m_priced->total;
 }
 
+base::Result<db::QuoteResult> CounterPresenter::withProofs(const db::QuoteResult& result,
+                                                           const quoting::SheetWords& words) const {
+    return m_session.read([&](db::Book& book) -> base::Result<db::QuoteResult> {
+        return sp::words::withProofs(result, book, order(), m_prices, words);
+    });
+}
+
 quoting::SheetContent CounterPresenter::draftSheet(const quoting::SheetWords& words) const {
     const auto result = words::resultOf(order(), m_prices, validUntil(), m_session.fits(), words);
-    return result ? result->sheetFor({}) : quoting::SheetContent{};
+    if (!result) return {};
+    const auto shown = withProofs(*result, words);
+    return shown ? shown->sheetFor({}) : result->sheetFor({});
 }
 
 bool CounterPresenter::issue(const quoting::SheetWords& words) {
@@ -541,9 +551,10 @@ bool CounterPresenter::issue(const quoting::SheetWords& words) {
     if (m_unkept) return false;
     const auto result = words::resultOf(order(), m_prices, validUntil(), m_session.fits(), words);
     if (!result) return false;
+    const auto shown = withProofs(*result, words);
+    if (!shown) return false;
     m_keeping = true;
-    auto issued =
-        m_session.change([&](db::Book& book) { return book.issue(m_quote, m_prices, *result, validUntil()); });
+    auto issued = m_session.change([&](db::Book& book) { return book.issue(m_quote, m_prices, *shown, validUntil()); });
     m_keeping = false;
     if (!issued) return false;
     const int current = m_current;

@@ -163,6 +163,7 @@ class CounterPresenter : public QObject {
     void repeated(const sp::db::Quote& given); ///< the order is that of a quote, once more
 
   private:
+    base::Result<db::QuoteResult> withProofs(const db::QuoteResult& result, const quoting::SheetWords& words) const;
     void show(db::Quote quote);
     void bookChanged();
     void touched();

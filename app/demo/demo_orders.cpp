@@ -2,6 +2,7 @@
 #include "app/demo/demo_orders.h"
 
 #include "app/demo/demo_book.h"
+#include "app/words/proof_sheet.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 #include "app/words/words.h"
@@ -241,8 +242,9 @@ class Season {
         const auto until = order.quotedOn.plusDays(prices->shop.rules.validDays);
         const auto result = words::resultOf(order, *prices, until, m_fits, m_words);
         if (!result) return fail(result.error());
-        return revised ? m_book.issueRevision(revised->id, order, *prices, *result, until)
-                       : m_book.issueNew(order, *prices, *result, until);
+        const auto shown = words::withProofs(*result, m_book, order, *prices, m_words);
+        return revised ? m_book.issueRevision(revised->id, order, *prices, shown, until)
+                       : m_book.issueNew(order, *prices, shown, until);
     }
 
     Done revise(const db::Quote& quote, const Job& job) {

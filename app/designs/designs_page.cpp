@@ -16,6 +16,7 @@
 #include "app/desk/stone_painter.h"
 #include "app/desk/tab_order.h"
 #include "app/plans/plan_dialog.h"
+#include "app/words/proof_sheet.h"
 #include "app/words/words.h"
 #include "core/catalogue/fields/tables.h"
 #include "core/needs/sheet_use.h"
@@ -211,7 +212,7 @@ void DesignsPage::showDrawing() {
     if (!drawing) return;
     const auto name = QString::fromStdString(drawing->fileName);
     m_drawing->setPixmap(QPixmap::fromImage(desk::keptPicture(drawing->thumbnail)));
-    const bool isEstimated = artwork::isEstimated(*drawing);
+    const bool isEstimated = words::isEstimated(*drawing);
     m_drawing->setAccessibleName(isEstimated ? tr("Where stones would sit in %1").arg(name)
                                              : tr("What was counted in %1").arg(name));
     m_drawingWords->setText(isEstimated ? tr("Estimated from %1, kept with the design.").arg(name)

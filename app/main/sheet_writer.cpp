@@ -6,6 +6,7 @@
 #include "app/paper/output.h"
 #include "app/paper/replaced_mark.h"
 #include "app/words/difference_words.h"
+#include "app/words/proof_sheet.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 #include "app/words/translations.h"
@@ -27,7 +28,7 @@ base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string&
     if (!prices) return base::fail(prices.error());
     const auto result = words::resultOf(quote.order, *prices, quote.validUntil, fits, words);
     if (!result) return base::fail(result.error());
-    return write(result->sheetFor(quote.number), *prices);
+    return write(words::withProofs(*result, book, quote.order, *prices, words).sheetFor(quote.number), *prices);
 }
 
 base::Done writeCareCards(db::Book& book, const std::string& path, db::IfThere ifThere) {

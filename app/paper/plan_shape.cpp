@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/paper/plan_shape.h"
 
+#include "core/quoting/letters.h"
+
 #include "app/words/words.h"
 
 #include <algorithm>
@@ -89,12 +91,7 @@ PlanShape shapeOf(const planning::CutPlan& plan, const planning::CutSheet& sheet
     return shape;
 }
 
-QString pieceMark(std::size_t index) {
-    QString mark;
-    for (std::size_t rest = index + 1; rest > 0; rest = (rest - 1) / 26)
-        mark.prepend(QChar(static_cast<char16_t>(u'A' + (rest - 1) % 26)));
-    return mark;
-}
+QString pieceMark(std::size_t index) { return QString::fromStdString(quoting::letterOf(index)); }
 
 QString PlanWords::length(units::Length length) const {
     return QString::fromStdString(units::formatLength(length, unit, numbers)) + QLatin1Char(' ') +

@@ -2,9 +2,11 @@
 #include "app/paper/sheet_bricks.h"
 
 #include "app/paper/paper_colours.h"
+#include "app/paper/proof_bricks.h"
 #include "app/words/shown.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace sp::paper {
 
@@ -327,6 +329,7 @@ std::vector<Brick> BrickMaker::all() const {
         bricks.push_back(std::move(sums));
         addLadders(bricks, m_sheet);
     }
+    for (auto& brick : ProofBricks(m_sheet, m_lettering, m_width).all()) bricks.push_back(std::move(brick));
     if (!termsBeside) addNotes(bricks, shown(m_sheet.labels.terms), m_sheet.terms, Face::Small);
     addNotes(bricks, shown(m_sheet.labels.care), m_sheet.care, Face::Fine);
     return bricks;

@@ -2,6 +2,7 @@
 #include "app/verbs/give_quote.h"
 
 #include "app/verbs/verb_kit.h"
+#include "app/words/proof_sheet.h"
 #include "app/words/quote_sheet.h"
 #include "app/words/sheet_words.h"
 #include "core/units/text.h"
@@ -22,8 +23,9 @@ Result<db::Quote> give(db::Book& book, const catalogue::Order& order, const db::
     const words::SheetWords words;
     const auto result = words::resultOf(order, *inputs, until, fits, words);
     if (!result) return fail(result.error());
-    return revised ? book.issueRevision(revised->id, order, *inputs, *result, until)
-                   : book.issueNew(order, *inputs, *result, until);
+    const auto shown = words::withProofs(*result, book, order, *inputs, words);
+    return revised ? book.issueRevision(revised->id, order, *inputs, shown, until)
+                   : book.issueNew(order, *inputs, shown, until);
 }
 
 Result<db::Quote> give(db::Book& book, const OrderFor& of, const db::Quote* revised) {

@@ -66,6 +66,13 @@ quoting::SheetLabels SheetWords::labels() const {
     labels.ladders = tr("More or fewer").toStdString();
     labels.terms = tr("Terms").toStdString();
     labels.care = tr("Care and safety").toStdString();
+    labels.proof = tr("Proof").toStdString();
+    //: %1 is a scale, "1 : 2".
+    labels.proofScale = tr("the stones as they lie, scale %1").toStdString();
+    labels.proofStones = tr("stones a piece").toStdString();
+    labels.agree = tr("I agree to the proof").toStdString();
+    labels.agreeName = tr("Name").toStdString();
+    labels.agreeDay = tr("Day").toStdString();
     labels.page = tr("Page %1 of %2").toStdString();
     return labels;
 }
@@ -112,6 +119,14 @@ std::string SheetWords::inColours(std::int64_t colours) const {
 
 std::string SheetWords::stones(units::Count count, const std::string& printed) const {
     return (count.value() == 1 ? tr("one stone a piece") : tr("%1 stones a piece").arg(shown(printed))).toStdString();
+}
+
+std::string SheetWords::proofOfOtherCounts() const {
+    return tr("The picture is of other counts than this line has.").toStdString();
+}
+
+std::string SheetWords::proofOfAnotherSize() const {
+    return tr("The picture is of another size than this line has.").toStdString();
 }
 
 std::string SheetWords::ownGarment() const { return tr("On your own garment").toStdString(); }

@@ -48,6 +48,8 @@ class SheetWords : public quoting::SheetWords {
     std::string inColours(std::int64_t colours) const override;
     std::string stones(units::Count count, const std::string& printed) const override;
 
+    std::string proofOfOtherCounts() const override;
+    std::string proofOfAnotherSize() const override;
     std::string ownGarment() const override;
     std::string templatesOnWall() const override;
     std::string atNoCharge() const override;

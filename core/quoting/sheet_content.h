@@ -3,6 +3,7 @@
 
 #include "core/catalogue/choice.h"
 #include "core/units/count.h"
+#include "core/units/length.h"
 #include "core/units/money.h"
 
 #include <cstdint>
@@ -89,6 +90,30 @@ struct SheetLadder {
     friend bool operator==(const SheetLadder&, const SheetLadder&) = default;
 };
 
+/// The stones of one material in a proof.
+struct ProofStone {
+    std::string letter; ///< "A": it tells colours apart in black and white
+    std::string name;   ///< of the material: "Crystal SS10"
+    std::string count;  ///< in the picture, as printed
+    std::uint32_t rgb = 0;
+    units::Length across; ///< of a stone
+    std::string places;   ///< where they lie, from the picture's upper left corner: quoting::unpacked
+
+    friend bool operator==(const ProofStone&, const ProofStone&) = default;
+};
+
+/// What a design will look like, for the customer to agree to.
+struct SheetProof {
+    std::string title;   ///< "Front: Heron"
+    std::string choices; ///< the choices that have it, "Choice 2"; empty where all do
+    std::string width;   ///< "5 in"
+    std::string height;
+    std::string note; ///< that the line takes other stones than the picture shows; may be empty
+    std::vector<ProofStone> stones;
+
+    friend bool operator==(const SheetProof&, const SheetProof&) = default;
+};
+
 /// All of the sheet that tells who the customer is; empty when nobody is named.
 struct SheetCustomer {
     std::string name;
@@ -118,6 +143,12 @@ struct SheetLabels {
     std::string ladders; ///< above the prices of other quantities
     std::string terms;
     std::string care;
+    std::string proof;
+    std::string proofScale;  ///< %1 is the scale: "the stones as they lie, %1 of true size"
+    std::string proofStones; ///< above the counts: "stones a piece"
+    std::string agree;       ///< before the line to sign on
+    std::string agreeName;   ///< below it
+    std::string agreeDay;
     std::string page; ///< %1 is the page, %2 how many there are: "Page %1 of %2"
 
     friend bool operator==(const SheetLabels&, const SheetLabels&) = default;
@@ -162,6 +193,7 @@ struct SheetContent : SheetChoice {
     /// Below what is to pay, on papers that speak of money received: what was paid or given back, and last, set off,
     /// what is left of it all. `running` is what is left down to there.
     std::vector<SheetRow> settlement;
+    std::vector<SheetProof> proofs;
     std::vector<std::string> terms;
     std::vector<std::string> care;
 

@@ -69,6 +69,10 @@ class SheetWords {
     virtual std::string taxIncluded(const std::string& tax, const std::string& percent,
                                     const std::string& amount) const = 0;
 
+    // What a proof shows otherwise than the line takes it.
+    virtual std::string proofOfOtherCounts() const = 0;
+    virtual std::string proofOfAnotherSize() const = 0;
+
     /// What the care notes that come with the program say about tax: a line that is left out where none is charged.
     virtual std::string taxCaution() const = 0;
     /// Whether a line says that, in whichever language it was written down.

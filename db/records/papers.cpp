@@ -16,7 +16,8 @@ namespace sp::catalogue::fields {
 
 namespace {
 
-constexpr Text kPrinted{0, 20'000, true}; ///< text as it is printed; it was checked where it came from
+constexpr Text kPrinted{0, 20'000, true};    ///< text as it is printed; it was checked where it came from
+constexpr Text kPlaces{0, 1'000'000, false}; ///< a proof's; a design of more stones has none
 constexpr Text kOptionalDigest{0, 64, false};
 constexpr Text kSeal{64, 64, false};
 constexpr Length kMaxLines{5'000};
@@ -126,6 +127,36 @@ const Object& objectOf<quoting::SheetLadder>() {
 }
 
 template<>
+const Object& objectOf<quoting::ProofStone>() {
+    using T = quoting::ProofStone;
+    static const Object object{"ProofStone",
+                               {
+                                   field<&T::letter>("letter", Term::Title, kPrinted),
+                                   field<&T::name>("name", Term::Name, kPrinted),
+                                   field<&T::count>("count", Term::Quantity, kPrinted),
+                                   field<&T::rgb>("rgb", Term::ColourOnTheScreen, kColour),
+                                   field<&T::across>("across_nm", Term::Width, kLengths),
+                                   field<&T::places>("places", Term::Stones, kPlaces),
+                               }};
+    return object;
+}
+
+template<>
+const Object& objectOf<quoting::SheetProof>() {
+    using T = quoting::SheetProof;
+    static const Object object{"SheetProof",
+                               {
+                                   field<&T::title>("title", Term::Title, kPrinted),
+                                   field<&T::choices>("choices", Term::OtherChoices, kPrinted),
+                                   field<&T::width>("width", Term::Width, kPrinted),
+                                   field<&T::height>("height", Term::Height, kPrinted),
+                                   field<&T::note>("note", Term::Note, kPrinted),
+                                   field<&T::stones>("stones", Term::Stones, kMaxRows),
+                               }};
+    return object;
+}
+
+template<>
 const Object& objectOf<quoting::SheetCustomer>() {
     using T = quoting::SheetCustomer;
     static const Object object{"SheetCustomer",
@@ -161,6 +192,24 @@ const Object& objectOf<quoting::SheetLabels>() {
                                    field<&T::ladders>("ladders", Term::Title, kPrinted),
                                    field<&T::terms>("terms", Term::Title, kPrinted),
                                    field<&T::care>("care", Term::Title, kPrinted),
+                                   field<&T::proof>("proof", Term::Title, kPrinted)
+                                       .cameWith({{"paper-result", 6}, {"bill", 2}})
+                                       .standingFor(std::string(), "\"\""),
+                                   field<&T::proofScale>("proof_scale", Term::Title, kPrinted)
+                                       .cameWith({{"paper-result", 6}, {"bill", 2}})
+                                       .standingFor(std::string(), "\"\""),
+                                   field<&T::proofStones>("proof_stones", Term::Title, kPrinted)
+                                       .cameWith({{"paper-result", 6}, {"bill", 2}})
+                                       .standingFor(std::string(), "\"\""),
+                                   field<&T::agree>("agree", Term::Title, kPrinted)
+                                       .cameWith({{"paper-result", 6}, {"bill", 2}})
+                                       .standingFor(std::string(), "\"\""),
+                                   field<&T::agreeName>("agree_name", Term::Title, kPrinted)
+                                       .cameWith({{"paper-result", 6}, {"bill", 2}})
+                                       .standingFor(std::string(), "\"\""),
+                                   field<&T::agreeDay>("agree_day", Term::Title, kPrinted)
+                                       .cameWith({{"paper-result", 6}, {"bill", 2}})
+                                       .standingFor(std::string(), "\"\""),
                                    field<&T::page>("page", Term::Title, kPrinted),
                                }};
     return object;
@@ -219,6 +268,9 @@ std::vector<Field> sheetFields() {
         field<&T::settlement>("settlement", Term::Amount, kMaxLines)
             .cameWith({{"paper-result", 5}, {"bill", 1}})
             .standingFor(std::vector<quoting::SheetRow>{}, "[]"),
+        field<&T::proofs>("proofs", Term::Design, kMaxRows)
+            .cameWith({{"paper-result", 6}, {"bill", 2}})
+            .standingFor(std::vector<quoting::SheetProof>{}, "[]"),
         field<&T::terms>("terms", Term::Terms, kMaxLines, kPrinted),
         field<&T::care>("care", Term::CareNotes, kMaxLines, kPrinted),
     };

@@ -118,6 +118,10 @@ const Object& objectOf<quoting::LadderStep>();
 template<>
 const Object& objectOf<quoting::SheetLadder>();
 template<>
+const Object& objectOf<quoting::ProofStone>();
+template<>
+const Object& objectOf<quoting::SheetProof>();
+template<>
 const Object& objectOf<quoting::SheetCustomer>();
 template<>
 const Object& objectOf<quoting::SheetLabels>();

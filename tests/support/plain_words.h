@@ -51,6 +51,8 @@ class PlainWords : public quoting::SheetWords {
     std::string certificateDates(const std::string& issued, const std::string& expires) const override;
     std::string certificateMissing() const override { return "certificateMissing"; }
     std::string roundedByLine() const override { return "roundedByLine"; }
+    std::string proofOfOtherCounts() const override { return "proofOfOtherCounts"; }
+    std::string proofOfAnotherSize() const override { return "proofOfAnotherSize"; }
     std::string taxCaution() const override { return "taxCaution"; }
     std::string linesLost() const override { return "linesLost"; }
     std::string taxIncluded(const std::string& tax, const std::string& percent,

@@ -3,6 +3,7 @@
 #include "app/artwork/estimate_presenter.h"
 #include "app/artwork/made_design.h"
 #include "app/demo/demo_book.h"
+#include "app/words/proof_sheet.h"
 #include "app/words/words.h"
 #include "core/artwork/artwork_file.h"
 #include "core/artwork/estimate_by_colour.h"
@@ -320,7 +321,7 @@ TEST_F(Estimating, aDesignKeepsWhatItWasEstimatedFrom) {
     EXPECT_NE(design->note.find(std::to_string(estimate.least.value())), std::string::npos) << design->note;
     const auto drawing = m_session.artwork(*made);
     ASSERT_TRUE(drawing);
-    EXPECT_TRUE(artwork::isEstimated(*drawing));
+    EXPECT_TRUE(words::isEstimated(*drawing));
     EXPECT_EQ(drawing->thumbnail, "picture");
     // What is kept gives the same estimate again.
     const auto again = artwork::readArtwork(drawing->file, drawing->fileName);

@@ -3,6 +3,7 @@
 #include "app/artwork/estimate_page.h"
 #include "app/artwork/letter_outlines.h"
 #include "app/artwork/made_design.h"
+#include "app/words/proof_sheet.h"
 #include "tests/app/artwork/drop_window.h"
 
 #include <QAccessible>
@@ -269,7 +270,7 @@ TEST_F(Estimates, aFileIsChosenOrDroppedAndTakesAHeight) {
     const auto kept = m_window->session().artwork(m_window->presenter().line().first().design);
     ASSERT_TRUE(kept.has_value());
     EXPECT_EQ(kept->fileName, "block.svg");
-    EXPECT_TRUE(artwork::isEstimated(*kept));
+    EXPECT_TRUE(words::isEstimated(*kept));
 }
 
 TEST_F(Estimates, isNoLongerOneOnceTheCutFileIsCounted) {
@@ -283,7 +284,7 @@ TEST_F(Estimates, isNoLongerOneOnceTheCutFileIsCounted) {
     EXPECT_TRUE(find<QLabel>("differences")->text().contains(QStringLiteral("no longer estimated")));
     QTest::keyClick(find<QPushButton>("useOpen"), Qt::Key_Space);
     EXPECT_EQ(m_window->session().design(design)->note, "");
-    EXPECT_FALSE(artwork::isEstimated(*m_window->session().artwork(design)));
+    EXPECT_FALSE(words::isEstimated(*m_window->session().artwork(design)));
 }
 
 TEST_F(Estimates, everyEntryHasANameForWhoCannotSeeIt) {

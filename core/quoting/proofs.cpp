@@ -1,0 +1,237 @@
+// SPDX-License-Identifier: MIT
+#include "core/quoting/proofs.h"
+
+#include "core/needs/line_check.h"
+#include "core/quoting/letters.h"
+#include "core/quoting/line_words.h"
+#include "core/units/measured.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <optional>
+
+namespace sp::quoting {
+
+namespace {
+
+constexpr std::string_view kDigits = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
+constexpr double kStepsPerMillimetre = 20;
+constexpr int kBitsOfDigit = 5; ///< the sixth says that more follow
+constexpr std::uint32_t kMore = 1U << kBitsOfDigit;
+constexpr int kMostBits = 30;
+constexpr double kFarthest = 10'000; ///< mm; no design is as large
+constexpr double kSameSize = 0.6;    ///< mm; a size is rounded up from the drawing, to a hundredth of an inch
+
+void putNumber(std::string& text, std::int64_t number) {
+    auto rest = static_cast<std::uint32_t>(number < 0 ? -2 * number - 1 : 2 * number);
+    for (; rest >= kMore; rest >>= kBitsOfDigit) text += kDigits[kMore | (rest % kMore)];
+    text += kDigits[rest];
+}
+
+std::optional<std::int64_t> takeNumber(std::string_view& text) {
+    std::uint32_t number = 0;
+    for (int shift = 0; shift < kMostBits && !text.empty(); shift += kBitsOfDigit) {
+        const auto digit = kDigits.find(text.front());
+        if (digit == std::string_view::npos) return std::nullopt;
+        text.remove_prefix(1);
+        number |= static_cast<std::uint32_t>(digit % kMore) << shift;
+        if (digit >= kMore) continue;
+        const auto half = static_cast<std::int64_t>(number / 2);
+        return number % 2 == 0 ? half : -half - 1;
+    }
+    return std::nullopt;
+}
+
+std::int64_t stepsOf(double millimetres) {
+    return std::llround(std::clamp(millimetres, -kFarthest, kFarthest) * kStepsPerMillimetre);
+}
+
+artwork::Box boxOf(const std::vector<artwork::LaidStone>& stones) {
+    artwork::Box box;
+    for (const auto& stone : stones) box.add(stone.centre, stone.diameter / 2);
+    return box;
+}
+
+class ProofWriter {
+  public:
+    ProofWriter(const catalogue::Order& order, const catalogue::PriceBook& book,
+                const std::function<DesignLook(const base::Id&)>& lookOf, const SheetWords& words)
+        : m_order(order)
+        , m_book(book)
+        , m_lookOf(lookOf)
+        , m_words(words) {}
+
+    std::vector<SheetProof> write() {
+        const auto choices = catalogue::choicesOf(m_order);
+        for (std::size_t number = 0; number < choices.size(); ++number)
+            for (const auto& line : choices[number].lines) {
+                std::size_t firstLetter = 0;
+                for (const auto& place : line.places) {
+                    if (!place.design.isNone()) addPlace(line, place, firstLetter, number);
+                    firstLetter += place.stones.size();
+                }
+            }
+        std::vector<SheetProof> proofs;
+        for (auto& made : m_made) {
+            if (made.choices.size() < choices.size()) nameChoices(made);
+            proofs.push_back(std::move(made.proof));
+        }
+        return proofs;
+    }
+
+  private:
+    struct Made {
+        catalogue::Placement place;
+        std::size_t firstLetter = 0;
+        std::vector<std::size_t> choices;
+        SheetProof proof;
+    };
+
+    void nameChoices(Made& made) const {
+        for (const auto number : made.choices)
+            made.proof.choices +=
+                (made.proof.choices.empty() ? "" : ", ") +
+                m_words.choice(units::formatCount(units::Count::of(static_cast<std::int64_t>(number) + 1), m_numbers));
+    }
+
+    void addPlace(const catalogue::OrderLine& line, const catalogue::Placement& place, std::size_t firstLetter,
+                  std::size_t choice) {
+        const auto isSame = [&](const Made& made) {
+            return made.place.design == place.design && made.place.width == place.width &&
+                   made.place.height == place.height && made.place.stones == place.stones &&
+                   made.firstLetter == firstLetter;
+        };
+        if (const auto known = std::ranges::find_if(m_made, isSame); known != m_made.end()) {
+            if (known->choices.back() != choice) known->choices.push_back(choice);
+            return;
+        }
+        if (m_made.size() == kMaxProofs) return;
+        const auto& look = knownLook(place.design);
+        if (look.stones.empty() || m_stones + look.stones.size() > kMaxProofStones) return;
+        m_stones += look.stones.size();
+        m_made.push_back({place, firstLetter, {choice}, proofOf(line, place, firstLetter, look)});
+    }
+
+    const DesignLook& knownLook(const base::Id& design) {
+        const auto known = m_looks.find(design);
+        return known != m_looks.end() ? known->second : m_looks.emplace(design, m_lookOf(design)).first->second;
+    }
+
+    std::string lengthOf(double millimetres) const {
+        const auto length = units::Length::fromMicrometres(std::llround(millimetres * 1000));
+        return units::measuredLength(length, m_book.shop.lengthUnit, m_numbers) + " " +
+               std::string(units::nameOf(m_book.shop.lengthUnit));
+    }
+
+    SheetProof proofOf(const catalogue::OrderLine& line, const catalogue::Placement& place, std::size_t firstLetter,
+                       const DesignLook& look) const {
+        SheetProof proof;
+        const auto& title = needs::titleOf(line, place);
+        proof.title = place.place.empty() ? title : fmt::format("{}: {}", place.place, title);
+        const auto box = boxOf(look.stones);
+        const auto isAbout = [](units::Length typed, double drawn) {
+            return std::abs(typed.millimetres() - drawn) <= kSameSize;
+        };
+        const bool isTrue = isAbout(place.width, box.width()) && isAbout(place.height, box.height());
+        proof.width = lengthOf(isTrue ? place.width.millimetres() : box.width());
+        proof.height = lengthOf(isTrue ? place.height.millimetres() : box.height());
+        const bool hasCounts = addStones(proof, place, firstLetter, look, box);
+        if (!hasCounts) proof.note = m_words.proofOfOtherCounts();
+        if (!isTrue) proof.note += (proof.note.empty() ? "" : " ") + m_words.proofOfAnotherSize();
+        return proof;
+    }
+
+    /// The rows of the picture in the order of the line's letters; whether the line takes just those stones.
+    bool addStones(SheetProof& proof, const catalogue::Placement& place, std::size_t firstLetter,
+                   const DesignLook& look, const artwork::Box& box) const {
+        std::vector<std::vector<artwork::LaidStone>> byMaterial(look.materials.size());
+        for (const auto& stone : look.stones) byMaterial.at(stone.material).push_back(stone);
+        auto letter = firstLetter;
+        bool isSame = true;
+        const auto add = [&](const base::Id& material, std::int64_t wanted) {
+            const auto at = std::ranges::find(look.materials, material);
+            const auto row = static_cast<std::size_t>(at - look.materials.begin());
+            const auto shown = row < byMaterial.size() ? static_cast<std::int64_t>(byMaterial[row].size()) : 0;
+            isSame = isSame && shown == wanted;
+            if (shown > 0) proof.stones.push_back(rowOf(material, letter, byMaterial[row], box));
+            if (row < byMaterial.size()) byMaterial[row].clear();
+            ++letter;
+        };
+        for (const auto& stone : mostFirst(place.stones)) add(stone.material, stone.count.value());
+        for (std::size_t row = 0; row < byMaterial.size(); ++row)
+            if (!byMaterial[row].empty()) add(look.materials[row], 0);
+        return isSame;
+    }
+
+    ProofStone rowOf(const base::Id& id, std::size_t letter, const std::vector<artwork::LaidStone>& stones,
+                     const artwork::Box& box) const {
+        ProofStone row;
+        row.letter = letterOf(letter);
+        if (const auto* found = m_book.find(id)) {
+            row.name = found->material.name;
+            row.rgb = found->material.stone.rgb;
+        }
+        row.count = units::formatCount(units::Count::of(static_cast<std::int64_t>(stones.size())), m_numbers);
+        double across = 0;
+        std::vector<artwork::Point> places;
+        for (const auto& stone : stones) {
+            across += stone.diameter;
+            places.push_back({stone.centre.x - box.left, stone.centre.y - box.top});
+        }
+        row.across = units::Length::fromMicrometres(std::llround(1000 * across / static_cast<double>(stones.size())));
+        row.places = packed(places);
+        return row;
+    }
+
+    const catalogue::Order& m_order;
+    const catalogue::PriceBook& m_book;
+    const std::function<DesignLook(const base::Id&)>& m_lookOf;
+    const SheetWords& m_words;
+    units::NumberStyle m_numbers = m_words.numbers();
+    std::map<base::Id, DesignLook> m_looks;
+    std::vector<Made> m_made;
+    std::size_t m_stones = 0;
+};
+
+} // namespace
+
+std::vector<SheetProof> proofsOf(const catalogue::Order& order, const catalogue::PriceBook& book,
+                                 const std::function<DesignLook(const base::Id& design)>& lookOf,
+                                 const SheetWords& words) {
+    return ProofWriter(order, book, lookOf, words).write();
+}
+
+std::string packed(const std::vector<artwork::Point>& places) {
+    std::string text;
+    std::int64_t x = 0;
+    std::int64_t y = 0;
+    for (const auto& place : places) {
+        const auto nextX = stepsOf(place.x);
+        const auto nextY = stepsOf(place.y);
+        putNumber(text, nextX - x);
+        putNumber(text, nextY - y);
+        x = nextX;
+        y = nextY;
+    }
+    return text;
+}
+
+std::vector<artwork::Point> unpacked(std::string_view places) {
+    std::vector<artwork::Point> points;
+    std::int64_t x = 0;
+    std::int64_t y = 0;
+    while (!places.empty()) {
+        const auto right = takeNumber(places);
+        const auto down = right ? takeNumber(places) : std::nullopt;
+        if (!down) break;
+        x += *right;
+        y += *down;
+        points.push_back({static_cast<double>(x) / kStepsPerMillimetre, static_cast<double>(y) / kStepsPerMillimetre});
+    }
+    return points;
+}
+
+} // namespace sp::quoting
