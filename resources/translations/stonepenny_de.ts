@@ -1049,6 +1049,38 @@
             <source>The second place for backups, “%1”, is not there now; copies in it may hold the person as well, so look through it when it is back.</source>
             <translation>Der zweite Ort für Sicherungen, „%1“, ist gerade nicht da; auch Kopien dort können die Person enthalten, sehen Sie sie also durch, sobald er wieder da ist.</translation>
         </message>
+        <message>
+            <source>--service must be 90, 95, 98 or 99, not “%1”.</source>
+            <translation>--service muss 90, 95, 98 oder 99 sein, nicht „%1“.</translation>
+        </message>
+        <message>
+            <source>--days must be 2 to %1, not “%2”.</source>
+            <translation>--days muss zwischen 2 und %1 liegen, nicht „%2“.</translation>
+        </message>
+        <message>
+            <source>How much to order is worked out from --order-cost and --holding together: give both, or neither.</source>
+            <translation>Wie viel zu bestellen ist, wird aus --order-cost und --holding zusammen berechnet: Geben Sie beide an oder keines.</translation>
+        </message>
+        <message>
+            <source>%1: when to order is not known; give its supplier lead days. Free: %2, used: %3, days looked at: %4.</source>
+            <translation>%1: Wann zu bestellen ist, ist nicht bekannt; geben Sie bei seinem Lieferanten die Liefertage an. Frei: %2, verbraucht: %3, betrachtete Tage: %4.</translation>
+        </message>
+        <message>
+            <source>%1: order now. Free: %2, low at: %3 (used: %4, days looked at: %5, lead days: %6, kept for days of more use: %7).</source>
+            <translation>%1: jetzt bestellen. Frei: %2, niedrig ab: %3 (verbraucht: %4, betrachtete Tage: %5, Liefertage: %6, für Tage mit mehr Verbrauch: %7).</translation>
+        </message>
+        <message>
+            <source>%1: enough is there. Free: %2, low at: %3 (used: %4, days looked at: %5, lead days: %6, kept for days of more use: %7).</source>
+            <translation>%1: genug da. Frei: %2, niedrig ab: %3 (verbraucht: %4, betrachtete Tage: %5, Liefertage: %6, für Tage mit mehr Verbrauch: %7).</translation>
+        </message>
+        <message>
+            <source>%1: ordering %2 of “%3” at a time costs least in a year.</source>
+            <translation>%1: Jeweils %2 von „%3“ zu bestellen kostet im Jahr am wenigsten.</translation>
+        </message>
+        <message>
+            <source>Nothing was taken off the shelf in these days.</source>
+            <translation>In diesen Tagen wurde nichts aus dem Lager genommen.</translation>
+        </message>
     </context>
     <context>
         <name>Artwork</name>
@@ -5476,6 +5508,39 @@ Am Fahrzeug halten Sie die Scheiben frei, durch die Sie beim Fahren sehen: Die R
             <source>Each, before rush, discount</source>
             <translation>Je Stück, vor Eilzuschlag, Rabatt</translation>
         </message>
+        <message>
+            <source>Proof</source>
+            <translation>Ansicht</translation>
+        </message>
+        <message>
+            <source>the stones as they lie, scale %1</source>
+            <extracomment>%1 is a scale, "1 : 2".</extracomment>
+            <translation>die Steine, wie sie liegen, Maßstab %1</translation>
+        </message>
+        <message>
+            <source>stones a piece</source>
+            <translation>Steine je Stück</translation>
+        </message>
+        <message>
+            <source>I agree to the proof</source>
+            <translation>Mit der Ansicht einverstanden</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Day</source>
+            <translation>Tag</translation>
+        </message>
+        <message>
+            <source>The picture is of other counts than this line has.</source>
+            <translation>Das Bild zeigt andere Mengen, als diese Position hat.</translation>
+        </message>
+        <message>
+            <source>The picture is of another size than this line has.</source>
+            <translation>Das Bild zeigt eine andere Größe, als diese Position hat.</translation>
+        </message>
     </context>
     <context>
         <name>Shelf</name>
@@ -5506,6 +5571,14 @@ Am Fahrzeug halten Sie die Scheiben frei, durch die Sie beim Fahren sehen: Die R
         <message>
             <source>The shelf has %1 of “%2” too few; count it, and book what was used besides.</source>
             <translation>Im Lager fehlen %1 von „%2“; zählen Sie nach und buchen Sie, was sonst verbraucht wurde.</translation>
+        </message>
+        <message>
+            <source>The shelf has %1 of “%2” too few; what of it is there when the job is ready is taken then.</source>
+            <translation>Im Lager fehlen %1 von „%2“; was davon da ist, wenn der Auftrag fertig ist, wird dann genommen.</translation>
+        </message>
+        <message>
+            <source>For this job %1 of “%2” more were taken than it takes now; count in what of it is still there.</source>
+            <translation>Für diesen Auftrag wurden %1 von „%2“ mehr genommen, als er jetzt braucht; buchen Sie ein, was davon noch da ist.</translation>
         </message>
     </context>
     <context>
@@ -5862,6 +5935,22 @@ Am Fahrzeug halten Sie die Scheiben frei, durch die Sie beim Fahren sehen: Die R
         <message>
             <source>No kit holds %1.</source>
             <translation>Kein Set enthält %1.</translation>
+        </message>
+        <message>
+            <source>Nothing of it was used in these days: look at more of them.</source>
+            <translation>In diesen Tagen wurde nichts davon verbraucht: Betrachten Sie mehr Tage.</translation>
+        </message>
+        <message>
+            <source>The lead time must be 0 to %1 days: change it with the supplier.</source>
+            <translation>Die Lieferzeit muss 0 bis %1 Tage betragen: Ändern Sie sie beim Lieferanten.</translation>
+        </message>
+        <message>
+            <source>How much to order is known once an order, a pack and keeping it cost something: give all three.</source>
+            <translation>Wie viel zu bestellen ist, weiß man erst, wenn eine Bestellung, eine Packung und das Lagern etwas kosten: Geben Sie alle drei an.</translation>
+        </message>
+        <message>
+            <source>So much was used that no order can be worked out: look at fewer days.</source>
+            <translation>Es wurde so viel verbraucht, dass sich keine Bestellung berechnen lässt: Betrachten Sie weniger Tage.</translation>
         </message>
     </context>
     <context>
@@ -13087,6 +13176,18 @@ Was es über Steuer, Sicherheit und Recht sagt, sind Erinnerungen: Örtliche Reg
             <source>Len&amp;gth</source>
             <translation>Län&amp;ge</translation>
         </message>
+        <message>
+            <source>No job at work is called “%1”; choose from the list.</source>
+            <translation>Kein laufender Auftrag heißt „%1“; wählen Sie aus der Liste.</translation>
+        </message>
+        <message>
+            <source>For the &amp;job</source>
+            <translation>Für den A&amp;uftrag</translation>
+        </message>
+        <message>
+            <source>what goes out; may stay empty</source>
+            <translation>was hinausgeht; darf leer bleiben</translation>
+        </message>
     </context>
     <context>
         <name>sp::supplies::PackRows</name>
@@ -13551,6 +13652,18 @@ Was es über Steuer, Sicherheit und Recht sagt, sind Erinnerungen: Örtliche Reg
         <message>
             <source>Add a supplier first; a pack is bought from one.</source>
             <translation>Fügen Sie zuerst einen Lieferanten hinzu; eine Packung wird bei einem gekauft.</translation>
+        </message>
+        <message>
+            <source>What is promised could not be read again; it is shown as it was before.</source>
+            <translation>Was zugesagt ist, konnte nicht neu gelesen werden; es steht da wie vorher.</translation>
+        </message>
+        <message>
+            <source>What %1 takes is not known; nothing of it is promised.</source>
+            <translation>Was %1 braucht, ist nicht bekannt; nichts davon ist zugesagt.</translation>
+        </message>
+        <message>
+            <source>You book by hand what jobs use: it stays promised until a job is ready, or you take it out for it.</source>
+            <translation>Sie buchen von Hand, was Aufträge verbrauchen: Es bleibt zugesagt, bis ein Auftrag fertig ist oder Sie es für ihn entnehmen.</translation>
         </message>
     </context>
 </TS>

@@ -1049,6 +1049,38 @@
             <source>The second place for backups, “%1”, is not there now; copies in it may hold the person as well, so look through it when it is back.</source>
             <translation>El segundo lugar de las copias de seguridad, «%1», no está ahora; sus copias también pueden contener a la persona, así que revíselo cuando vuelva.</translation>
         </message>
+        <message>
+            <source>--service must be 90, 95, 98 or 99, not “%1”.</source>
+            <translation>--service debe ser 90, 95, 98 o 99, no «%1».</translation>
+        </message>
+        <message>
+            <source>--days must be 2 to %1, not “%2”.</source>
+            <translation>--days debe ser de 2 a %1, no «%2».</translation>
+        </message>
+        <message>
+            <source>How much to order is worked out from --order-cost and --holding together: give both, or neither.</source>
+            <translation>Cuánto pedir se calcula con --order-cost y --holding juntos: dé ambos o ninguno.</translation>
+        </message>
+        <message>
+            <source>%1: when to order is not known; give its supplier lead days. Free: %2, used: %3, days looked at: %4.</source>
+            <translation>%1: no se sabe cuándo pedir; dé a su proveedor días de entrega. Libre: %2, usado: %3, días mirados: %4.</translation>
+        </message>
+        <message>
+            <source>%1: order now. Free: %2, low at: %3 (used: %4, days looked at: %5, lead days: %6, kept for days of more use: %7).</source>
+            <translation>%1: pida ya. Libre: %2, bajo desde: %3 (usado: %4, días mirados: %5, días de entrega: %6, guardado para días de más uso: %7).</translation>
+        </message>
+        <message>
+            <source>%1: enough is there. Free: %2, low at: %3 (used: %4, days looked at: %5, lead days: %6, kept for days of more use: %7).</source>
+            <translation>%1: hay bastante. Libre: %2, bajo desde: %3 (usado: %4, días mirados: %5, días de entrega: %6, guardado para días de más uso: %7).</translation>
+        </message>
+        <message>
+            <source>%1: ordering %2 of “%3” at a time costs least in a year.</source>
+            <translation>%1: pedir %2 de «%3» cada vez es lo que menos cuesta al año.</translation>
+        </message>
+        <message>
+            <source>Nothing was taken off the shelf in these days.</source>
+            <translation>En estos días no se sacó nada del estante.</translation>
+        </message>
     </context>
     <context>
         <name>Artwork</name>
@@ -5476,6 +5508,39 @@ En un vehículo, deje libre el vidrio por donde mira quien conduce: las normas v
             <source>Each, before rush, discount</source>
             <translation>Precio c/u, antes de urgencia, descuento</translation>
         </message>
+        <message>
+            <source>Proof</source>
+            <translation>Muestra</translation>
+        </message>
+        <message>
+            <source>the stones as they lie, scale %1</source>
+            <extracomment>%1 is a scale, "1 : 2".</extracomment>
+            <translation>las piedras como van, escala %1</translation>
+        </message>
+        <message>
+            <source>stones a piece</source>
+            <translation>piedras por pieza</translation>
+        </message>
+        <message>
+            <source>I agree to the proof</source>
+            <translation>Estoy de acuerdo con la muestra</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Nombre</translation>
+        </message>
+        <message>
+            <source>Day</source>
+            <translation>Día</translation>
+        </message>
+        <message>
+            <source>The picture is of other counts than this line has.</source>
+            <translation>El dibujo es de otras cantidades que las de esta línea.</translation>
+        </message>
+        <message>
+            <source>The picture is of another size than this line has.</source>
+            <translation>El dibujo es de otro tamaño que el de esta línea.</translation>
+        </message>
     </context>
     <context>
         <name>Shelf</name>
@@ -5506,6 +5571,14 @@ En un vehículo, deje libre el vidrio por donde mira quien conduce: las normas v
         <message>
             <source>The shelf has %1 of “%2” too few; count it, and book what was used besides.</source>
             <translation>Al estante le faltan %1 de «%2»; cuéntelo y anote lo que se usó aparte.</translation>
+        </message>
+        <message>
+            <source>The shelf has %1 of “%2” too few; what of it is there when the job is ready is taken then.</source>
+            <translation>Al estante le faltan %1 de «%2»; lo que haya cuando el trabajo esté listo se toma entonces.</translation>
+        </message>
+        <message>
+            <source>For this job %1 of “%2” more were taken than it takes now; count in what of it is still there.</source>
+            <translation>Para este trabajo se tomaron %1 de «%2» más de lo que lleva ahora; vuelva a contar lo que aún haya.</translation>
         </message>
     </context>
     <context>
@@ -5862,6 +5935,22 @@ En un vehículo, deje libre el vidrio por donde mira quien conduce: las normas v
         <message>
             <source>No kit holds %1.</source>
             <translation>Ningún surtido contiene %1.</translation>
+        </message>
+        <message>
+            <source>Nothing of it was used in these days: look at more of them.</source>
+            <translation>En estos días no se usó nada de ello: mire más días.</translation>
+        </message>
+        <message>
+            <source>The lead time must be 0 to %1 days: change it with the supplier.</source>
+            <translation>El plazo de entrega debe ser de 0 a %1 días: cámbielo en el proveedor.</translation>
+        </message>
+        <message>
+            <source>How much to order is known once an order, a pack and keeping it cost something: give all three.</source>
+            <translation>Cuánto pedir se sabe cuando un pedido, un paquete y guardarlo cuestan algo: dé los tres.</translation>
+        </message>
+        <message>
+            <source>So much was used that no order can be worked out: look at fewer days.</source>
+            <translation>Se usó tanto que no se puede calcular un pedido: mire menos días.</translation>
         </message>
     </context>
     <context>
@@ -13087,6 +13176,18 @@ Lo que dice de impuestos, seguridad y leyes son recordatorios: las normas locale
             <source>Len&amp;gth</source>
             <translation>&amp;Largo</translation>
         </message>
+        <message>
+            <source>No job at work is called “%1”; choose from the list.</source>
+            <translation>Ningún trabajo en curso se llama «%1»; elija de la lista.</translation>
+        </message>
+        <message>
+            <source>For the &amp;job</source>
+            <translation>Para el traba&amp;jo</translation>
+        </message>
+        <message>
+            <source>what goes out; may stay empty</source>
+            <translation>lo que sale; puede quedar vacío</translation>
+        </message>
     </context>
     <context>
         <name>sp::supplies::PackRows</name>
@@ -13551,6 +13652,18 @@ Lo que dice de impuestos, seguridad y leyes son recordatorios: las normas locale
         <message>
             <source>Add a supplier first; a pack is bought from one.</source>
             <translation>Añada antes un proveedor; un paquete se le compra a uno.</translation>
+        </message>
+        <message>
+            <source>What is promised could not be read again; it is shown as it was before.</source>
+            <translation>Lo prometido no se pudo leer de nuevo; se muestra como estaba antes.</translation>
+        </message>
+        <message>
+            <source>What %1 takes is not known; nothing of it is promised.</source>
+            <translation>No se sabe qué lleva %1; no se promete nada para él.</translation>
+        </message>
+        <message>
+            <source>You book by hand what jobs use: it stays promised until a job is ready, or you take it out for it.</source>
+            <translation>Usted anota a mano lo que usan los trabajos: queda prometido hasta que un trabajo está listo o usted lo saca para él.</translation>
         </message>
     </context>
 </TS>
