@@ -19,6 +19,7 @@
 #include <QGuiApplication>
 #include <QLibraryInfo>
 
+#include <algorithm>
 #include <cstdio>
 #include <future>
 #include <memory>
@@ -65,7 +66,8 @@ std::unique_ptr<QCoreApplication> applicationFor(const std::vector<std::string>&
         qputenv("QT_QPA_PLATFORM", "offscreen");
         return std::make_unique<QGuiApplication>(argc, argv);
     }
-    return wishedLanguages().isEmpty() ? nullptr : std::make_unique<QCoreApplication>(argc, argv);
+    const bool makesPapers = std::find(words.begin(), words.end(), "--book") != words.end(); // in a customer's language
+    return wishedLanguages().isEmpty() && !makesPapers ? nullptr : std::make_unique<QCoreApplication>(argc, argv);
 }
 
 bool namesABook(const std::vector<std::string>& words) {

@@ -72,7 +72,7 @@ void MainWindow::buildMenu() {
     act(menu, tr("C&heck this book"), {}, [this] { m_care->check(); });
     menu->addSeparator();
     buildLookMenu(menu->addMenu(tr("&Look")));
-    buildLanguageMenu(menu->addMenu(tr("Lan&guage of the window")));
+    buildLanguageMenu(menu->addMenu(tr("Language of window and &menus")));
     buildTurnBackMenu(menu->addMenu(tr("O&wner’s side turns back")));
     act(menu, tr("&Keys and help"), QKeySequence::HelpContents, [this] { showKeys(); });
     act(menu, tr("About Stonepenn&y"), {}, [this] { about(); });

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/words/proof_sheet.h"
 
+#include "app/words/quote_sheet.h"
+#include "app/words/translations.h"
+
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -44,6 +47,7 @@ db::QuoteResult withProofs(db::QuoteResult result, db::Book& book, const catalog
         const bool isThere = design != designs->end() && drawing && *drawing;
         return isThere ? lookOf(*design, **drawing, *chosen, prices) : quoting::DesignLook{};
     };
+    const LanguageScope language(paperLanguages(prices.shop, prices.customer));
     auto proofs = quoting::proofsOf(order, prices, look, words);
     result.sheetFor = [sheetFor = std::move(result.sheetFor), proofs = std::move(proofs)](const std::string& number) {
         auto sheet = sheetFor(number);

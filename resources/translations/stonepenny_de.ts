@@ -11875,7 +11875,7 @@ Am Fahrzeug halten Sie die Scheiben frei, durch die Sie beim Fahren sehen: Die R
             <translation>Ausse&amp;hen</translation>
         </message>
         <message>
-            <source>Lan&amp;guage of the window</source>
+            <source>Language of window and &amp;menus</source>
             <translation>Sprac&amp;he des Fensters</translation>
         </message>
         <message>

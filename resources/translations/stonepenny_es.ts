@@ -11875,7 +11875,7 @@ En un vehículo, deje libre el vidrio por donde mira quien conduce: las normas v
             <translation>Aspec&amp;to</translation>
         </message>
         <message>
-            <source>Lan&amp;guage of the window</source>
+            <source>Language of window and &amp;menus</source>
             <translation>Idioma de la &amp;ventana</translation>
         </message>
         <message>

@@ -44,7 +44,8 @@ class VerbsInAnotherLanguage : public testing::Test {
             "pricelist "
             "supplier make missing take repeat give revise dir carecards pdf FILE invoice receipt credit papers kind "
             "letter tax from to DAY figures by month week blank change "
-            "shelf count in material counted reason lacks scale tare sample weight step "
+            "reorder days service cost holding shelf count in material counted reason lacks scale tare sample weight "
+            "step "
             "customers find TEXT import yes csv vcf erase");
         m_onlooker.know("front needs"); // of the files given
     }
