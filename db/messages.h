@@ -121,6 +121,7 @@ namespace sp::db {
     X(PictureTooLarge, Invalid)                                                                                        \
     X(NotOnShelf, Invalid)                                                                                             \
     X(ShelfTooFull, Invalid)                                                                                           \
+    X(ReturnedForJob, Invalid)                                                                                         \
     X(CountOutOfRange, Invalid)                                                                                        \
     X(NoLongerOnShelf, Conflict)                                                                                       \
     X(QuoteUnknown, NotFound)                                                                                          \

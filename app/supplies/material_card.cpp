@@ -217,31 +217,61 @@ QWidget* MaterialCard::buildShelf() {
     m_forJob = new desk::ChoiceField(m_formatter, part);
     m_forJob->setEmptyAllowed(true);
     m_forJob->setUnknownWording(tr("No job at work is called “%1”; choose from the list."));
-    box(grid, tr("For the &job"), m_forJob, "outForJob", 2)->setRemark(tr("what goes out; may stay empty"));
+    box(grid, tr("For the &job"), m_forJob, "outForJob", 2)
+        ->setRemark(tr("what goes out for it or comes back from it; may stay empty"));
     grid->add(new desk::BesideFields(out, part));
-    connect(in, &QPushButton::clicked, this, [this] {
-        moveShelf([this](std::int64_t amount) {
-            const auto cost = *m_cost->optionalValue();
-            return m_presenter.move(amount, cost ? MoveKind::Bought : MoveKind::Counted, cost, m_reason->words());
-        });
-    });
-    connect(out, &QPushButton::clicked, this, [this] {
-        moveShelf([this](std::int64_t amount) {
-            const auto kind = static_cast<MoveKind>(m_outAs->currentData().toInt());
-            const auto job = m_forJob->current();
-            return m_presenter.move(-amount, kind, *m_cost->optionalValue(), m_reason->words(),
-                                    job.isValid() ? std::optional(job.value<base::Id>()) : std::nullopt);
-        });
-    });
+    connect(in, &QPushButton::clicked, this, &MaterialCard::countIn);
+    connect(out, &QPushButton::clicked, this, &MaterialCard::takeOut);
     connect(all, &QPushButton::clicked, this, [this] {
         moveShelf([this](std::int64_t amount) { return m_presenter.count(amount, m_reason->words()); });
     });
+    connect(m_outAs, &QComboBox::currentIndexChanged, this, &MaterialCard::jobFollowsKind);
     return part;
+}
+
+void MaterialCard::jobFollowsKind() {
+    const bool isReturned = outAs() == MoveKind::Returned;
+    if (isReturned) m_forJob->setCurrent({});
+    m_forJob->setEnabled(!isReturned);
+}
+
+MoveKind MaterialCard::outAs() const { return static_cast<MoveKind>(m_outAs->currentData().toInt()); }
+
+bool MaterialCard::settlesJob() {
+    m_forJob->closeList(); // only a whole name is taken, not the row that happens to be marked
+    m_forJob->finish();
+    if (m_forJob->problem().isEmpty()) return true;
+    m_forJob->showError();
+    return false;
+}
+
+void MaterialCard::countIn() {
+    if (!settlesJob()) return;
+    const auto job = m_forJob->current();
+    moveShelf([this, job](std::int64_t amount) {
+        const auto cost = *m_cost->optionalValue();
+        if (!job.isValid())
+            return m_presenter.move(amount, cost ? MoveKind::Bought : MoveKind::Counted, cost, m_reason->words());
+        if (cost) return tr("What comes back from a job was not paid for again: leave out the sum, or the job.");
+        const auto problem = m_presenter.move(amount, MoveKind::Returned, {}, m_reason->words(), job.value<base::Id>());
+        if (problem.isEmpty()) m_forJob->setCurrent({});
+        return problem;
+    });
+}
+
+void MaterialCard::takeOut() {
+    if (!settlesJob()) return;
+    const auto job = m_forJob->current();
+    moveShelf([this, job](std::int64_t amount) {
+        const auto problem = m_presenter.move(-amount, outAs(), *m_cost->optionalValue(), m_reason->words(),
+                                              job.isValid() ? std::optional(job.value<base::Id>()) : std::nullopt);
+        if (problem.isEmpty()) m_forJob->setCurrent({});
+        return problem;
+    });
 }
 
 void MaterialCard::moveShelf(const std::function<QString(std::int64_t)>& work) {
     const auto amount = m_amount->value();
-    if (!m_forJob->problem().isEmpty()) return; // it says so
     if (!amount || !m_cost->optionalValue()) {
         m_amount->setOuterProblem(amount ? QString() : tr("Type how many first."));
         return;
@@ -251,7 +281,6 @@ void MaterialCard::moveShelf(const std::function<QString(std::int64_t)>& work) {
     if (problem.isEmpty()) {
         m_cost->setRaw({});
         m_reason->setRaw({});
-        m_forJob->setCurrent({});
     }
     m_amount->setOuterProblem(problem);
 }

@@ -38,7 +38,16 @@ class MaterialCard : public QWidget {
     void loadStone(const catalogue::Material& material);
     void loadSheet(const catalogue::Material& material);
     void loadShelf(const catalogue::Material& material);
-    /// What is done with the number that was typed; `work` says what is wrong, or nothing.
+    /// What goes out, as it was chosen.
+    db::records::MoveKind outAs() const;
+    /// What goes back to a supplier is for no job: none can be chosen then.
+    void jobFollowsKind();
+    /// Takes the job whose whole name is typed; false, and the field says so, where there is none of it.
+    bool settlesJob();
+    /// What comes in: bought where a sum is typed, come back from the job that is chosen, or else counted.
+    void countIn();
+    void takeOut();
+    /// What is done with the number that was typed; `work` says what is wrong, or nothing. The job is left as it is.
     void moveShelf(const std::function<QString(std::int64_t)>& work);
     desk::FieldBox* box(desk::FlowGrid* grid, const QString& label, QWidget* field, const char* name, int span = 1);
     template<class Field, class Put>

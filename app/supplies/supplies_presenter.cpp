@@ -14,6 +14,8 @@ namespace sp::supplies {
 
 namespace {
 
+constexpr std::int64_t kEndedJobs = 50; ///< so many of those that are over are still offered
+
 template<class T>
 QString sentenceOf(const base::Result<T>& result) {
     return result ? QString() : words::sentence(result.error());
@@ -87,6 +89,12 @@ const std::vector<db::QuoteSummary>& SuppliesPresenter::jobsToTakeFor() {
         wanted.stage = stage;
         auto found = m_session.read([&](db::Book& book) { return book.find(wanted); });
         if (found) std::ranges::move(found->jobs, std::back_inserter(*m_jobs));
+    }
+    const auto ended = m_session.read([](db::Book& book) { return book.endedWithTaken(kEndedJobs); });
+    if (!ended) return *m_jobs;
+    for (const auto& id : *ended) {
+        auto job = m_session.read([&](db::Book& book) { return book.summary(id); });
+        if (job && *job) m_jobs->push_back(std::move(**job));
     }
     return *m_jobs;
 }

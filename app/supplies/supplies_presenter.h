@@ -55,10 +55,11 @@ class SuppliesPresenter : public QObject {
     /// What is to be said of the figures of the shelf, a sentence each: which jobs are not in them, and why they may be
     /// old.
     QStringList remarksOnShelf(const base::Id& material);
-    /// The jobs something may be taken off the shelf for: being made, agreed, ready.
+    /// The jobs something may be taken off the shelf for, or come back from: being made, agreed, ready, and the last of
+    /// those that were let go or collected for which something is still booked.
     const std::vector<db::QuoteSummary>& jobsToTakeFor();
     /// Books so many of the open material in (positive) or out, for the reason that was typed; `kind` is what it was,
-    /// `job` for whom it goes out.
+    /// `job` for whom it goes out, or from whose work it comes back.
     /// Empty when that was done, else the sentence.
     QString move(std::int64_t amount, db::records::MoveKind kind, std::optional<units::Money> cost,
                  const std::string& reason, const std::optional<base::Id>& job = {});

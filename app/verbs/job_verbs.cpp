@@ -132,9 +132,8 @@ Outcome payment(const Arguments& arguments, const Helpers& helpers, int sign) {
 
 /// What was taken off the shelf.
 struct SaidOfShelf {
-    Json used = Json::array();
-    Json lacks = Json::array();
-    std::string text; ///< what it lacks
+    Json json;
+    std::string text; ///< what it lacks, and what is booked beyond
 };
 
 base::Result<SaidOfShelf> saidOf(db::Book& book, const db::ShelfUse& use) {
@@ -144,9 +143,18 @@ base::Result<SaidOfShelf> saidOf(db::Book& book, const db::ShelfUse& use) {
         const auto found = std::ranges::find(*materials, id, &catalogue::Material::id);
         return found == materials->end() ? id.text() : found->name;
     };
+    const auto listed = [&](const std::vector<needs::MaterialTake>& takes) {
+        Json rows = Json::array();
+        for (const auto& take : takes) rows.push_back({{"name", nameOf(take.material)}, {"count", take.count}});
+        return rows;
+    };
     SaidOfShelf said;
-    for (const auto& take : use.used) said.used.push_back({{"name", nameOf(take.material)}, {"count", take.count}});
-    for (const auto& lack : use.lacks) said.lacks.push_back({{"name", nameOf(lack.material)}, {"count", lack.count}});
+    said.json = {{"used", listed(use.used)},
+                 {"lacks", listed(use.lacks)},
+                 {"lacks_later", use.lacksLater},
+                 {"beyond", listed(use.beyond)},
+                 {"stays_booked", listed(use.stays)},
+                 {"why_none", use.whyNone ? Json(words::text(*use.whyNone)) : Json(nullptr)}};
     const auto sentences = words::lackSentences(
         use, [&](const base::Id& id) { return QString::fromStdString(nameOf(id)); },
         [](std::int64_t count) { return QString::number(count); });
@@ -175,12 +183,9 @@ Outcome moveTo(const Arguments& arguments, const Helpers& helpers, Stage stage) 
     const auto word = words::nameOf(stage).toStdString();
     const auto shelf = saidOf(**book, *use);
     if (!shelf) return refused(shelf.error());
-    return answer(arguments,
-                  {{"number", quote->number},
-                   {"stage", words::sourceOf(stage).text},
-                   {"used", shelf->used},
-                   {"lacks", shelf->lacks}},
-                  line(QT_TRANSLATE_NOOP("App", "%1: %2."), quote->number, word) + shelf->text);
+    Json json{{"number", quote->number}, {"stage", words::sourceOf(stage).text}};
+    json.update(shelf->json);
+    return answer(arguments, json, line(QT_TRANSLATE_NOOP("App", "%1: %2."), quote->number, word) + shelf->text);
 }
 
 } // namespace

@@ -57,6 +57,13 @@ base::Result<supply::WeighedCount> countOf(const Arguments& arguments) {
 
 } // namespace
 
+std::string notReckonedLines(const std::vector<std::string>& numbers) {
+    std::string text;
+    for (const auto& number : numbers)
+        text += line(QT_TRANSLATE_NOOP("App", "What %1 takes is not known; nothing of it is promised."), number);
+    return text;
+}
+
 Outcome shelfVerb(const Arguments& arguments, const Helpers& helpers) {
     auto book = openBook(arguments, helpers);
     if (!book) return refused(book.error());
@@ -79,8 +86,7 @@ Outcome shelfVerb(const Arguments& arguments, const Helpers& helpers) {
                                                        }).toStdString());
     }
     if (text.empty()) text = line(QT_TRANSLATE_NOOP("App", "No materials yet."));
-    for (const auto& number : shelf->notReckoned)
-        text += line(QT_TRANSLATE_NOOP("App", "What %1 takes is not known; nothing of it is promised."), number);
+    text += notReckonedLines(shelf->notReckoned);
     return answer(arguments, {{"materials", std::move(list)}, {"not_reckoned", shelf->notReckoned}}, text);
 }
 

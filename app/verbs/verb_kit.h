@@ -59,6 +59,9 @@ base::Result<catalogue::PriceBook> inputsFor(const OrderFor& of, db::Book& book)
 Outcome answerQuotes(const Arguments& arguments, const std::vector<db::QuoteSummary>& quotes,
                      const catalogue::Shop& shop, const char* none, const std::optional<bool>& hasMore = std::nullopt);
 
+/// A line for each number of a job of which it is not known what it takes off the shelf.
+std::string notReckonedLines(const std::vector<std::string>& numbers);
+
 Outcome demoVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome designsVerb(const Arguments& arguments, const Helpers& helpers);
 Outcome materialsVerb(const Arguments& arguments, const Helpers& helpers);

@@ -240,6 +240,8 @@ Source sourceOf(db::Fault fault) {
         return {QT_TRANSLATE_NOOP("Db", "Only %1 of “%2” are on the shelf; count it and book what is there first.")};
     case ShelfTooFull:
         return {QT_TRANSLATE_NOOP("Db", "There would be more than %1 of “%2” on the shelf; check the amount.")};
+    case ReturnedForJob:
+        return {QT_TRANSLATE_NOOP("Db", "What of “%1” goes back to a supplier is for no job; leave the job out.")};
     case CountOutOfRange:
         return {QT_TRANSLATE_NOOP("Db", "So many of “%1” cannot be counted; type a number from 0 to %2.")};
     case NoLongerOnShelf:

@@ -41,8 +41,14 @@ QStringList lackSentences(const db::ShelfUse& use, const std::function<QString(c
                 .arg(written(lack.count), nameOf(lack.material));
     for (const auto& more : use.beyond)
         sentences += QCoreApplication::translate("Shelf", "For this job %1 of “%2” more were taken than it takes now; "
-                                                          "count in what of it is still there.")
+                                                          "what of it is still there, count it in for this job in "
+                                                          "Supplies.")
                          .arg(written(more.count), nameOf(more.material));
+    for (const auto& kept : use.stays)
+        sentences +=
+            QCoreApplication::translate("Shelf", "%1 of “%2” stay booked for this job; count in for it what is "
+                                                 "still there.")
+                .arg(written(kept.count), nameOf(kept.material));
     return sentences;
 }
 

@@ -18,7 +18,8 @@ QString shelfSentence(const db::OnShelf& there, const std::function<QString(std:
 QString shelfInShort(const db::OnShelf& there, const std::function<QString(std::int64_t)>& written);
 
 /// What a job that went on took, as far as the shelf did not have it, or more was taken before than it takes now, or it
-/// cannot be told: a sentence each, none where all of it was there. `nameOf` gives the name of a material.
+/// cannot be told, and what stays booked for one that was let go: a sentence each, none where all of it was there.
+/// `nameOf` gives the name of a material.
 QStringList lackSentences(const db::ShelfUse& use, const std::function<QString(const base::Id&)>& nameOf,
                           const std::function<QString(std::int64_t)>& written);
 

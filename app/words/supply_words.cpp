@@ -119,8 +119,15 @@ Source sourceOf(supply::Fault fault) {
     case LeadDaysOutOfRange:
         return {QT_TRANSLATE_NOOP("Supply", "The lead time must be 0 to %1 days: change it with the supplier.")};
     case OrderCostsNothing:
-        return {QT_TRANSLATE_NOOP("Supply", "How much to order is known once an order, a pack and keeping it cost "
-                                            "something: give all three.")};
+        return {QT_TRANSLATE_NOOP("Supply", "How much to order is known once an order and keeping a pack cost "
+                                            "something: give both.")};
+    case OrderedPackUnpriced:
+        return {QT_TRANSLATE_NOOP("Supply", "How much to order is not known, for its usual pack has no price: say what "
+                                            "the pack costs.")};
+    case OrderTooLarge:
+        return {QT_TRANSLATE_NOOP("Supply",
+                                  "An order would be of more than %1 packs: check what an order and keeping a "
+                                  "pack cost.")};
     case ReorderTooLarge:
         return {QT_TRANSLATE_NOOP("Supply", "So much was used that no order can be worked out: look at fewer days.")};
     }

@@ -60,6 +60,8 @@ namespace sp::supply {
     X(NothingUsed, Missing)                                                                                            \
     X(LeadDaysOutOfRange, OutOfRange)                                                                                  \
     X(OrderCostsNothing, OutOfRange)                                                                                   \
+    X(OrderedPackUnpriced, Missing)                                                                                    \
+    X(OrderTooLarge, TooLarge)                                                                                         \
     X(ReorderTooLarge, TooLarge)
 
 // Why a row of a price list is not taken, what is odd about packs, and why there is no plan.

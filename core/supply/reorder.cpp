@@ -2,6 +2,7 @@
 #include "core/supply/reorder.h"
 
 #include "core/base/overflow.h"
+#include "core/catalogue/fields/tables.h"
 #include "core/supply/messages.h"
 
 #include <algorithm>
@@ -16,20 +17,26 @@ using units::Money;
 
 namespace {
 
-constexpr std::int64_t kMostLeadDays = 3'650;
+constexpr std::int64_t kMostLeadDays = catalogue::fields::kDays.highest;
+constexpr std::int64_t kMostPacks = catalogue::fields::kCounts.highest;
+constexpr std::int64_t kMostWhole = 1'000'000'000'000'000'000; ///< so that sums of two fit
 constexpr std::int64_t kDaysOfYear = 365;
 
 /// The smallest whole number that is not below `least` and whose square beyond `off` is not below `square`:
-/// ⌈off + √square⌉, without a square root of a float.
+/// ⌈off + √square⌉, without a square root of a float. Throws base::Overflow beyond kMostWhole.
 std::int64_t wholeAbove(const Fraction& off, const Fraction& square) {
     const auto isEnough = [&](std::int64_t whole) {
         const auto beyond = Fraction::of(whole) - off;
         return !(beyond < Fraction::of(0)) && !(beyond * beyond < square);
     };
     std::int64_t low = std::max<std::int64_t>(0, off.ceiling());
+    if (low > kMostWhole) throw base::Overflow();
     if (isEnough(low)) return low;
     std::int64_t step = 1;
-    while (!isEnough(low + step)) step *= 2;
+    while (!isEnough(low + step)) {
+        step *= 2;
+        if (step > kMostWhole) throw base::Overflow();
+    }
     std::int64_t high = low + step;
     while (high - low > 1) {
         const auto middle = low + (high - low) / 2;
@@ -85,6 +92,10 @@ Demand demandOf(const std::vector<DayUse>& uses, units::Date from, units::Date t
     return demand;
 }
 
+bool isKnownLongEnough(const Demand& demand, std::int64_t leadDays) {
+    return demand.days >= std::max(kLeastDaysKnown, leadDays);
+}
+
 Fraction packsInAYear(const Demand& demand, units::Count inPack) {
     return demand.perDay * Fraction::ratio(kDaysOfYear, inPack.value());
 }
@@ -115,19 +126,20 @@ base::Result<EconomicOrder> economicOrderOf(const OrderTerms& terms) {
     const auto nothing = Fraction::of(0);
     if (!(nothing < terms.used)) return base::fail(Fault::NothingUsed, "used");
     if (terms.perOrder.micros() <= 0 || terms.holding.ppm() <= 0) return base::fail(Fault::OrderCostsNothing, "terms");
-    if (terms.prices.empty()) return base::fail(Fault::OrderCostsNothing, "prices");
+    if (terms.prices.empty()) return base::fail(Fault::OrderedPackUnpriced, "prices");
     try {
         std::optional<EconomicOrder> best;
         for (std::size_t i = 0; i < terms.prices.size(); ++i) {
             const auto& price = terms.prices[i];
-            if (price.each.micros() <= 0) return base::fail(Fault::OrderCostsNothing, "prices");
+            if (price.each.micros() <= 0) return base::fail(Fault::OrderedPackUnpriced, "prices");
             const auto next =
                 i + 1 < terms.prices.size() ? std::optional(terms.prices[i + 1].from.value() - 1) : std::nullopt;
             const auto order = bestOf(terms, price, next);
             if (!best || order.cost() < best->cost()) best = order;
         }
+        if (best->packs > kMostPacks) return base::fail(Fault::OrderTooLarge, "terms", kMostPacks);
         return *best;
-    } catch (const base::Overflow&) { return base::fail(Fault::ReorderTooLarge, "terms"); }
+    } catch (const base::Overflow&) { return base::fail(Fault::OrderTooLarge, "terms", kMostPacks); }
 }
 
 } // namespace sp::supply

@@ -12,7 +12,7 @@
 // When to order more of a material, and how much: by what the shop used of it.
 namespace sp::supply {
 
-/// So many left the shelf on a day, less what came back on it.
+/// So many were used on a day; a negative count came back on it.
 struct DayUse {
     units::Date day;
     std::int64_t count = 0;
@@ -35,6 +35,12 @@ struct Demand {
 /// other days for it; days outside are passed over. Throws base::Overflow for more than sums of 64 bits hold.
 Demand demandOf(const std::vector<DayUse>& uses, units::Date from, units::Date to);
 
+/// Fewer days than these say too little of what is used.
+inline constexpr std::int64_t kLeastDaysKnown = 14;
+
+/// Whether the days that were looked at tell when to order: kLeastDaysKnown or more, and no fewer than `leadDays`.
+bool isKnownLongEnough(const Demand& demand, std::int64_t leadDays);
+
 /// Packs of `inPack` things (1 or more) that a year of 365 days like these takes.
 units::Fraction packsInAYear(const Demand& demand, units::Count inPack);
 
@@ -53,7 +59,7 @@ struct ReorderPoint {
 };
 
 /// Mean of a day × lead days + factor × deviation of a day × √lead days, the two rounded up together. Errors: Missing
-/// where nothing was used; OutOfRange for lead days outside 0 to 3,650; TooLarge.
+/// where nothing was used; OutOfRange for lead days that no supplier can have (catalogue::fields::kDays); TooLarge.
 base::Result<ReorderPoint> reorderPointOf(const Demand& demand, std::int64_t leadDays, units::Fraction factor);
 
 /// What an order of a material in packs costs beside the packs. A year, or whatever time `used` and `holding` are of.
@@ -74,8 +80,9 @@ struct EconomicOrder {
 };
 
 /// Looks at each price with √(2 × used × per order ÷ holding of a pack), as far as the price is had for so many, and at
-/// the fewest for which it is; of equals the smaller order. Errors: Missing where nothing is used; OutOfRange where an
-/// order or holding costs nothing, or a pack; TooLarge.
+/// the fewest for which it is; of equals the smaller order. Errors: Missing where nothing is used, and where a pack has
+/// no price or one of nothing; OutOfRange where an order or holding costs nothing; TooLarge, also for an order of more
+/// than 1,000,000,000 packs.
 base::Result<EconomicOrder> economicOrderOf(const OrderTerms& terms);
 
 } // namespace sp::supply

@@ -96,10 +96,10 @@ struct HandedOver {
     std::int64_t papers = 0; ///< quotes and bills that were issued for it
 };
 
-/// What left the shelf of a material.
+/// What was used of a material.
 struct UsedOfMaterial {
-    units::Date since; ///< the day of its first movement
-    std::vector<supply::DayUse> uses;
+    units::Date since;                ///< the day of its first movement
+    std::vector<supply::DayUse> uses; ///< none below 1
 };
 
 /// A quote, whole. While `number` is empty it is a draft, priced with the book of today; once given it is sealed:
@@ -138,7 +138,7 @@ struct Lost {
     std::int64_t changes = 0;         ///< kept since, of whatever sort
 };
 
-/// What is taken off the shelf for a job that goes on to a stage.
+/// What is taken off the shelf for a job that goes on to a stage, and what stays booked for one that is let go.
 struct ShelfUse {
     std::vector<needs::MaterialTake> used;   ///< booked in the same step
     std::vector<needs::MaterialTake> lacks;  ///< it takes besides, but the shelf does not have
@@ -147,6 +147,8 @@ struct ShelfUse {
     /// of it is still there, and what was spoiled, only somebody at the shelf knows.
     std::vector<needs::MaterialTake> beyond = {};
     bool lacksLater = false; ///< what it lacks is booked when it is ready, as far as it is there by then
+    /// Was booked for it and stays so though it is let go: what of it is still there, only somebody at the shelf knows.
+    std::vector<needs::MaterialTake> stays = {};
 };
 
 /// The job book: one SQLite file, the only thing in the program that touches it. Every call that changes something
@@ -272,7 +274,8 @@ class Book {
                          std::string_view note);
     /// The same of any kind, for a job or none; `id` and `reverses` are not looked at. The one above is of things
     /// bought where a cost is said, else it puts the shelf right. Errors: NotFound for a material or job that is not
-    /// there; Invalid for a draft, a kind that goes the other way, and what the shelf does not hold.
+    /// there; Invalid for a draft, a kind that goes the other way, what goes back to a supplier for a job, and what the
+    /// shelf does not hold.
     base::Done moveStock(const records::StockMove& move);
     /// So many (0 or more) were counted: books the difference, which it returns; nothing where there is none. Errors:
     /// NotFound without that material; Invalid for a count out of range.
@@ -282,10 +285,14 @@ class Book {
     /// By job that is agreed or being made: what was taken off the shelf for it, less what came back. Jobs for which
     /// nothing was booked are not in it.
     base::Result<std::unordered_map<base::Id, std::vector<needs::MaterialTake>>> takenForOpenJobs();
-    /// By material that ever moved: since when, and what was used, lost and spoiled of it on which day of the shop,
-    /// less what came back from jobs; what undo took back counts on the day on which it did.
+    /// The jobs that were let go or collected and for which more was taken off the shelf than came back; the one with
+    /// the newest movement first, at most `limit`.
+    base::Result<std::vector<base::Id>> endedWithTaken(std::int64_t limit);
+    /// By material that ever moved: since when, and what was used, lost and spoiled of it on which day of the shop.
+    /// What undo took back is no use; what came back from a job is taken off its latest uses, whenever it came.
     base::Result<std::unordered_map<base::Id, UsedOfMaterial>> usedByDay();
-    /// What setStage would book as used if the job went on to that stage now. Errors: as quote.
+    /// What setStage would book as used if the job went on to that stage now, and what would stay booked if it were let
+    /// go. Errors: as quote.
     base::Result<ShelfUse> useAt(const base::Id& quote, Stage stage);
     /// Things on the shelf now, by material; materials that never moved are not in it.
     base::Result<std::unordered_map<base::Id, std::int64_t>> shelf();

@@ -31,6 +31,9 @@ Done Book::moveStock(const StockMove& move) {
     return m_in->write([&] {
         const auto moved = m_in->materialOf(move.material);
         if (move.job && m_in->rowOf(*move.job).number.empty()) throwError(Fault::NotGivenYet, "job");
+        // Not among the checks of a record: books have such movements from before.
+        if (move.job && move.kind == MoveKind::Returned && move.amount < 0)
+            throwError(Fault::ReturnedForJob, "job", moved.name);
         auto made = move;
         made.id = m_in->newId();
         made.reverses.reset();
@@ -73,6 +76,10 @@ Result<std::unordered_map<Id, std::vector<needs::MaterialTake>>> Book::takenForO
     return m_in->read([&] { return m_in->stores.stock.takenForOpenJobs(); });
 }
 
+Result<std::vector<Id>> Book::endedWithTaken(std::int64_t limit) {
+    return m_in->read([&] { return m_in->stores.stock.endedWithTaken(limit); });
+}
+
 Result<std::unordered_map<Id, UsedOfMaterial>> Book::usedByDay() {
     return m_in->read([&] {
         std::unordered_map<Id, UsedOfMaterial> used;
@@ -111,9 +118,13 @@ ShelfUse Book::Inside::useOf(const Quote& quote, Stage stage) {
 Result<ShelfUse> Book::useAt(const Id& quote, Stage stage) {
     return m_in->read([&] {
         const auto row = m_in->rowOf(quote);
+        ShelfUse kept;
+        if (stage == Stage::Declined && row.stage != stage)
+            for (const auto& take : m_in->stores.stock.takenFor(quote))
+                if (take.count > 0) kept.stays.push_back(take);
         // A job with a damaged paper can still be let go: its paper is read only for what is used.
         if (row.number.empty() || !isUsedBetween(row.stage, stage, m_in->stores.shop.find().value().usedWhen))
-            return ShelfUse{};
+            return kept;
         return m_in->useOf(m_in->wholeOf(quote), stage);
     });
 }

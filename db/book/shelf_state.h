@@ -12,8 +12,8 @@ namespace sp::db {
 
 /// Whether a job that comes from one stage to the other has used by then what it takes.
 bool isUsedBetween(Stage from, Stage to, catalogue::UsedWhen when);
-/// Whether what was booked for it goes back on the shelf: it is set back before the stage of its use. Of one that is let
-/// go after it was made nothing comes back by itself.
+/// Whether what was booked for it goes back on the shelf: it is set back before the stage of its use. Of one that is
+/// let go nothing comes back by itself, whether it was made or only begun: ShelfUse::stays says what stays booked.
 bool isReturnedBetween(Stage from, Stage to, catalogue::UsedWhen when);
 
 /// What is there of a material, in what it is counted in.

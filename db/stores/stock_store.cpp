@@ -3,11 +3,15 @@
 
 #include "db/records/record.h"
 
+#include <algorithm>
+#include <map>
 #include <unordered_set>
+#include <utility>
 #include <vector>
 
 namespace sp::db::stores {
 
+using records::MoveKind;
 using records::StockMove;
 using units::Fraction;
 using units::Money;
@@ -21,20 +25,23 @@ StockMove takeMove(sqlite::Statement& row) {
     return move;
 }
 
-/// The movements that stand: no reversals, and nothing that a standing reversal takes back. A reversal may be
+/// Where the movements are that stand: no reversals, and nothing that a standing reversal takes back. A reversal may be
 /// reversed in turn. Later ones are looked at first, since only a later movement reverses.
-std::vector<StockMove> standing(const std::vector<StockMove>& moves) {
+std::vector<std::size_t> standing(const std::vector<StockMove>& moves) {
     std::unordered_set<base::Id> takenBack;
-    std::vector<StockMove> standing;
-    for (auto move = moves.rbegin(); move != moves.rend(); ++move) {
-        if (takenBack.contains(move->id)) continue;
-        if (move->reverses)
-            takenBack.insert(*move->reverses);
+    std::vector<std::size_t> standing;
+    for (auto at = moves.size(); at-- > 0;) {
+        const auto& move = moves[at];
+        if (takenBack.contains(move.id)) continue;
+        if (move.reverses)
+            takenBack.insert(*move.reverses);
         else
-            standing.push_back(*move);
+            standing.push_back(at);
     }
     return {standing.rbegin(), standing.rend()};
 }
+
+bool isUse(MoveKind kind) { return kind == MoveKind::Used || kind == MoveKind::Lost || kind == MoveKind::Spoiled; }
 
 } // namespace
 
@@ -65,15 +72,33 @@ void StockStore::add(const StockMove& move, const Stamp& stamp) {
 }
 
 std::vector<StockStore::TimedUse> StockStore::timed() {
+    std::vector<StockMove> moves;
     std::vector<TimedUse> uses;
-    auto rows = m_db.query("SELECT move.material_id, change.at, "
-                           "CASE WHEN move.kind IN ('used', 'lost', 'spoiled') "
-                           "OR (move.kind = 'returned' AND move.job_id IS NOT NULL) THEN -move.amount ELSE 0 END "
+    auto rows = m_db.query("SELECT move.id, move.material_id, move.amount, move.cost_micros, move.note, move.reverses, "
+                           "move.kind, move.job_id, change.at "
                            "FROM stock_move AS move JOIN change ON change.seq = move.change_seq ORDER BY change.seq");
     while (rows.step()) {
+        moves.push_back(takeMove(rows));
         TimedUse use;
-        rows >> use.material >> use.at >> use.used;
+        use.material = moves.back().material;
+        rows >> use.at;
         uses.push_back(std::move(use));
+    }
+    std::map<std::pair<base::Id, base::Id>, std::vector<std::size_t>> usedFor; // by job and material, what is left
+    for (const auto at : standing(moves)) {
+        const auto& move = moves[at];
+        if (isUse(move.kind)) uses[at].used = std::max<std::int64_t>(0, -move.amount);
+        if (!move.job) continue;
+        auto& used = usedFor[{*move.job, move.material}];
+        if (move.kind == MoveKind::Used) used.push_back(at);
+        if (move.kind != MoveKind::Returned) continue;
+        for (auto back = move.amount; back > 0 && !used.empty();) {
+            auto& latest = uses[used.back()].used;
+            const auto taken = std::min(back, latest);
+            latest -= taken;
+            back -= taken;
+            if (latest == 0) used.pop_back();
+        }
     }
     return uses;
 }
@@ -113,6 +138,18 @@ std::vector<needs::MaterialTake> StockStore::takenFor(const base::Id& job) {
     return taken;
 }
 
+std::vector<base::Id> StockStore::endedWithTaken(std::int64_t limit) {
+    std::vector<base::Id> jobs;
+    auto rows = m_db.query("SELECT move.job_id FROM job JOIN stock_move AS move ON move.job_id = job.id "
+                           "WHERE job.stage IN ('let-go', 'collected') AND job.deleted_at IS NULL AND move.job_id IN ("
+                           "SELECT job_id FROM stock_move WHERE kind IN ('used', 'returned') AND job_id IS NOT NULL "
+                           "GROUP BY job_id, material_id HAVING sum(amount) < 0) "
+                           "GROUP BY move.job_id ORDER BY max(move.change_seq) DESC LIMIT ?",
+                           limit);
+    while (rows.step()) jobs.push_back(rows.takeId());
+    return jobs;
+}
+
 std::unordered_map<base::Id, std::vector<needs::MaterialTake>> StockStore::takenForOpenJobs() {
     std::unordered_map<base::Id, std::vector<needs::MaterialTake>> taken;
     auto rows = m_db.query("SELECT move.job_id, move.material_id, -sum(move.amount) "
@@ -141,8 +178,9 @@ std::optional<UnitPrice> StockStore::average(const base::Id& material) {
     const auto moves = ofMaterial(material);
     std::int64_t lying = 0;
     std::optional<UnitPrice> average;
-    for (const auto& move : standing(moves)) {
-        if (lying <= 0 && (move.cost || move.kind == records::MoveKind::Bought)) average.reset();
+    for (const auto at : standing(moves)) {
+        const auto& move = moves[at];
+        if (lying <= 0 && (move.cost || move.kind == MoveKind::Bought)) average.reset();
         if (move.cost && move.amount > 0) {
             const Money value = average ? Money::fromExact(average->each() * Fraction::of(lying)) : Money();
             average = UnitPrice{value + *move.cost, units::Count::of((average ? lying : 0) + move.amount)};

@@ -23,7 +23,9 @@ class StockStore {
     std::vector<records::StockMove> all();
     std::vector<records::StockMove> ofMaterial(const base::Id& material);
     void add(const records::StockMove& move, const Stamp& stamp);
-    /// When things moved, and how many of them were used, lost or spoiled; below nothing for what came back from a job.
+    /// When things moved, and how many of them were used, lost or spoiled for good, never below 0. What was taken back
+    /// is not used, and neither is its taking back; what came back from a job was not used by its latest movements,
+    /// the newest first.
     struct TimedUse {
         base::Id material;
         std::string at; ///< as the log writes it
@@ -37,7 +39,10 @@ class StockStore {
     /// What was used for a job less what came back from it, by material; sorted by key. What was lost or spoiled with
     /// it is not what it takes.
     std::vector<needs::MaterialTake> takenFor(const base::Id& job);
-    /// The same of every job that is agreed or being made and has any.
+    /// The jobs that were let go or collected and for which more was taken than came back; the one with the newest
+    /// movement first, at most `limit`.
+    std::vector<base::Id> endedWithTaken(std::int64_t limit);
+    /// The same as takenFor of every job that is agreed or being made and has any.
     std::unordered_map<base::Id, std::vector<needs::MaterialTake>> takenForOpenJobs();
 
     /// The moving average of what lies on the shelf. A receipt with a cost joins what lies there, which is first

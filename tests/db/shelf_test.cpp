@@ -133,6 +133,64 @@ TEST_F(ShelfTest, whatAJobTookComesBackWhenItIsSetBackOrLetGo) {
     EXPECT_EQ(sumOf(stone), 10'000) << "nothing comes back twice";
 }
 
+// A delivery of 10,000 on the first day, the job ready on the second, set back on the third, ready again on the fourth.
+TEST_F(ShelfTest, whatIsMadeAnewIsUsedOnceAndOnTheDayOnWhichItStands) {
+    const auto quote = given(20);
+    const auto takes = takenOf(quote, stone);
+    for (const auto stage : {Stage::Ready, Stage::Agreed, Stage::Ready}) {
+        clock.now += std::chrono::hours(24);
+        ASSERT_TRUE(book->setStage(quote.id, stage));
+    }
+    const auto usesOf = [&] { return valueOf(book->usedByDay()).at(stone).uses; };
+    const std::vector<supply::DayUse> stands{{clock.environment().today(), takes}};
+    EXPECT_EQ(usesOf(), stands);
+    clock.now += std::chrono::hours(24);
+    ASSERT_TRUE(book->undo());
+    EXPECT_EQ(usesOf(), std::vector<supply::DayUse>{}) << "undone the day after";
+    clock.now += std::chrono::hours(24);
+    ASSERT_TRUE(book->redo());
+    EXPECT_EQ(usesOf(), stands) << "and it stands again on its own day";
+}
+
+TEST_F(ShelfTest, whatComesBackFromAJobWasNotUsedByItsLatestMovements) {
+    usedWhen(catalogue::UsedWhen::ByHand);
+    const auto quote = given(20);
+    const auto other = given(7);
+    const auto first = clock.environment().today();
+    const auto move = [&](const db::Quote& job, std::int64_t count, MoveKind kind) {
+        ASSERT_TRUE(book->moveStock({{}, stone, count, {}, "", {}, kind, job.id}));
+    };
+    move(quote, -30, MoveKind::Used);
+    clock.now += std::chrono::hours(24);
+    move(quote, -20, MoveKind::Used);
+    move(quote, -3, MoveKind::Lost);
+    move(other, -9, MoveKind::Used);
+    clock.now += std::chrono::hours(24);
+    move(quote, 25, MoveKind::Returned);
+    EXPECT_EQ(valueOf(book->usedByDay()).at(stone).uses,
+              (std::vector<supply::DayUse>{{first, 25}, {first.plusDays(1), 12}}));
+}
+
+TEST_F(ShelfTest, ofABegunJobThatIsLetGoItIsSaidWhatStaysBooked) {
+    usedWhen(catalogue::UsedWhen::Making);
+    const auto quote = given(20);
+    const auto takes = takenOf(quote, stone);
+    ASSERT_TRUE(book->setStage(quote.id, Stage::InProduction));
+    EXPECT_TRUE(valueOf(book->useAt(quote.id, Stage::Ready)).stays.empty());
+    const auto stays = valueOf(book->useAt(quote.id, Stage::Declined)).stays;
+    const auto said = std::ranges::find(stays, stone, &needs::MaterialTake::material);
+    ASSERT_NE(said, stays.end());
+    EXPECT_EQ(said->count, takes);
+    EXPECT_TRUE(valueOf(book->endedWithTaken(10)).empty());
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Declined));
+    EXPECT_EQ(there(stone), (db::OnShelf{10'000 - takes, 0}));
+    EXPECT_EQ(valueOf(book->endedWithTaken(10)), std::vector<base::Id>{quote.id});
+    for (const auto& take : stays) // all of it is still there
+        ASSERT_TRUE(book->moveStock({{}, take.material, take.count, {}, "", {}, MoveKind::Returned, quote.id}));
+    EXPECT_EQ(there(stone).onHand, 10'000);
+    EXPECT_TRUE(valueOf(book->endedWithTaken(10)).empty());
+}
+
 TEST_F(ShelfTest, ofAMadeJobThatIsLetGoNothingComesBack) {
     const auto quote = given(20);
     ASSERT_TRUE(book->setStage(quote.id, Stage::Ready));
@@ -234,6 +292,7 @@ TEST_F(ShelfTest, aMovementHasAKindThatGoesItsWayAndAJobThatIsThere) {
     for (const auto kind : {MoveKind::Used, MoveKind::Lost, MoveKind::Spoiled})
         EXPECT_EQ(refused({{}, stone, 4, {}, "", {}, kind, {}}).substr(0, 14), "KindOfOtherWay");
     EXPECT_EQ(refused({{}, stone, -4, {}, "", {}, MoveKind::Bought, {}}).substr(0, 14), "KindOfOtherWay");
+    EXPECT_EQ(refused({{}, stone, -4, {}, "", {}, MoveKind::Returned, quote.id}), "ReturnedForJob(Aquamarine SS10)");
     EXPECT_EQ(refused({{}, stone, -9'961, {}, "", {}, MoveKind::Lost, {}}), "NotOnShelf(9960, Aquamarine SS10)");
     EXPECT_EQ(book->moveStock({{}, stone, -1, {}, "", {}, MoveKind::Lost, stone}).error().code, base::Code::NotFound);
     const auto draft = valueOf(book->startQuote());
@@ -241,8 +300,8 @@ TEST_F(ShelfTest, aMovementHasAKindThatGoesItsWayAndAJobThatIsThere) {
     EXPECT_EQ(sumOf(stone), 9'960);
 }
 
-// 30 used and 10 lost in four days: 10 a day, squares 900 + 100 − 400 by 3 are 200. Five days of lead: 50, and 1.6449 ×
-// √1,000 = 52.02 for more (worked here).
+// 30 used and 10 lost in 16 days: 2.5 a day, squares 900 + 100 − 100 by 15 are 60. Five days of lead: 12.5, and 1.6449
+// × √300 = 28.49 for more (worked here).
 TEST_F(ShelfTest, isLowByWhatWasUsedAndHowLongADeliveryTakes) {
     auto suppliers = valueOf(book->suppliers());
     for (auto& seller : suppliers) {
@@ -261,24 +320,53 @@ TEST_F(ShelfTest, isLowByWhatWasUsedAndHowLongADeliveryTakes) {
     clock.now += day;
     ASSERT_TRUE(book->moveStock({{}, stone, -10, {}, "spilt", {}, MoveKind::Lost, {}}));
     ASSERT_TRUE(book->moveStock({{}, stone, -500, {}, "", {}, MoveKind::Used, {}}));
-    ASSERT_TRUE(book->undo());
     clock.now += day;
-    ASSERT_TRUE(valueOf(book->countShelf(stone, 104, "stocktaking")) < 0) << "a count is no use";
+    ASSERT_TRUE(book->undo());
+    clock.now += 9 * day;
+    EXPECT_EQ(state(90).demand.days, 13) << "not before it ever lay there";
+    EXPECT_FALSE(state(90).point.has_value()) << "too few days are known";
+    EXPECT_FALSE(state(90).isLow().has_value());
+    clock.now += 3 * day;
+    ASSERT_TRUE(valueOf(book->countShelf(stone, 42, "stocktaking")) < 0) << "a count is no use";
     const auto there = state(90);
-    EXPECT_EQ(there.demand.days, 4) << "not before it ever lay there";
+    EXPECT_EQ(there.demand.days, 16);
     EXPECT_EQ(there.demand.used, 40);
-    EXPECT_EQ(there.demand.variance, units::Fraction::of(200));
+    EXPECT_EQ(there.demand.variance, units::Fraction::of(60));
     EXPECT_EQ(there.leadDays, 5);
-    EXPECT_EQ(there.point, (supply::ReorderPoint{units::Fraction::of(50), 53, 103}));
-    EXPECT_FALSE(there.isLow());
-    ASSERT_TRUE(book->countShelf(stone, 103, "stocktaking"));
-    EXPECT_TRUE(state(90).isLow());
-    EXPECT_EQ(state(2).demand.used, 10) << "of yesterday and today";
-    for (auto& seller : suppliers) {
-        seller.leadDays = 0;
-        ASSERT_TRUE(book->save(seller));
-    }
+    EXPECT_EQ(there.point, (supply::ReorderPoint{units::Fraction::ratio(25, 2), 29, 41}));
+    EXPECT_EQ(there.isLow(), std::optional(false));
+    ASSERT_TRUE(book->countShelf(stone, 41, "stocktaking"));
+    EXPECT_EQ(state(90).isLow(), std::optional(true));
+    EXPECT_EQ(state(14).demand.used, 10) << "of the last fourteen days";
+    const auto lead = [&](std::int64_t days) {
+        for (auto& seller : suppliers) {
+            seller.leadDays = days;
+            ASSERT_TRUE(book->save(seller));
+        }
+    };
+    lead(17);
+    EXPECT_FALSE(state(90).point.has_value()) << "no delivery came in the days that are known";
+    lead(0);
     EXPECT_FALSE(state(90).point.has_value()) << "nobody knows how long it takes";
+    EXPECT_FALSE(state(90).isLow().has_value());
+}
+
+TEST_F(ShelfTest, whatAgreedJobsLackIsLowWhetherItWasUsedOrNot) {
+    const auto quote = given(20);
+    const auto takes = takenOf(quote, stone);
+    ASSERT_TRUE(book->countShelf(stone, takes - 5, "stocktaking"));
+    const auto listed = [&] {
+        const auto states = valueOf(db::readReorder(*book, reader, 90, supply::Service::Percent95));
+        const auto found = std::ranges::find(states, stone, &db::ReorderState::material);
+        return found == states.end() ? std::optional<db::ReorderState>() : std::optional(*found);
+    };
+    EXPECT_FALSE(listed().has_value());
+    ASSERT_TRUE(book->setStage(quote.id, Stage::Agreed));
+    const auto lacking = listed();
+    ASSERT_TRUE(lacking.has_value());
+    EXPECT_EQ(lacking->there.free(), -5);
+    EXPECT_FALSE(lacking->point.has_value());
+    EXPECT_EQ(lacking->isLow(), std::optional(true));
 }
 
 TEST_F(ShelfTest, aCountBooksTheDifference) {

@@ -110,6 +110,8 @@ TEST_F(VerbsInAnotherLanguage, answers) {
     ask({"reorder"}, 0);
     ask({"reorder", "--order-cost", "7.50", "--holding", "20", "--service", "99", "--days", "30"}, 0);
     ask({"reorder", "--order-cost", "7.50"}, 1);
+    ask({"reorder", "--order-cost", "0", "--holding", "20"}, 1);
+    ask({"reorder", "--order-cost", "7.50", "--holding", "0"}, 1);
     ask({"reorder", "--service", "50"}, 1);
     ask({"reorder", "--days", "1"}, 1);
     ask({"promise", "--design", "Lantern", "--quantity", "24"}, 0);

@@ -187,7 +187,19 @@ TEST_F(BenchVerbs, sayWhenToOrderMore) {
             EXPECT_TRUE(book.moveStock({{}, material.id, -300, {}, "spilt", {}, db::records::MoveKind::Lost, {}}));
         }
     });
-    const auto told = json({"reorder", "--book", file, "--order-cost", "7.50", "--holding", "20"})["materials"];
+    EXPECT_EQ(run({"reorder", "--book", file}).out,
+              "Jet SS10: days known: 1, too few to tell when to order; look again later.\n");
+    const std::vector<std::string> howMany{"reorder", "--book", file, "--order-cost", "7.50", "--holding", "20"};
+    const auto early = json(howMany);
+    for (const auto* key : {"low", "safety", "reorder_point", "order_packs", "pack", "why_no_point", "why_no_order"})
+        EXPECT_TRUE(early["materials"][0].at(key).is_null()) << key;
+    EXPECT_EQ(early["not_reckoned"], Json::array());
+    m_clock.now += 10 * std::chrono::hours(24);
+    EXPECT_THAT(run({"reorder", "--book", file, "--days", "11"}).out,
+                HasSubstr("days looked at: 11, too few to tell when to order; look at more with --days."));
+    m_clock.now += 10 * std::chrono::hours(24);
+    EXPECT_THAT(run({"reorder", "--book", file, "--days", "13"}).out, HasSubstr("Nothing was taken off"));
+    const auto told = json(howMany)["materials"];
     ASSERT_EQ(told.size(), 1U);
     EXPECT_EQ(told[0]["material"], "Jet SS10");
     EXPECT_EQ(told[0]["used"], 300);
@@ -195,9 +207,70 @@ TEST_F(BenchVerbs, sayWhenToOrderMore) {
     EXPECT_EQ(told[0]["low"], told[0]["reorder_point"].get<std::int64_t>() >= 200);
     EXPECT_GE(told[0]["order_packs"].get<std::int64_t>(), 1);
     EXPECT_THAT(run({"reorder", "--book", file}).out, HasSubstr("Jet SS10: order now. Free: 200, low at: "));
+    EXPECT_FALSE(told[0]["pack"].get<std::string>().empty());
     EXPECT_EQ(run({"reorder", "--book", file, "--holding", "20"}).exit, 1);
+    EXPECT_EQ(run({"reorder", "--book", file, "--order-cost", "0", "--holding", "20"}).err,
+              "--order-cost must be more than nothing, not “0”.\n");
+    EXPECT_EQ(run({"reorder", "--book", file, "--order-cost", "7.50", "--holding", "0"}).err,
+              "--holding must be more than nothing, not “0”.\n");
     EXPECT_EQ(run({"reorder", "--book", file, "--service", "50"}).err,
               "--service must be 90, 95, 98 or 99, not “50”.\n");
+}
+
+TEST_F(BenchVerbs, reorderGoesOnWhereSomethingIsWrongWithOneMaterial) {
+    const auto file = bareBook();
+    changeBook(file, [](db::Book& book) {
+        const auto materials = book.materials().value();
+        const auto packs = book.packs().value();
+        for (const auto& material : materials) {
+            if (material.name != "Jet SS10") continue;
+            EXPECT_TRUE(book.moveStock({{}, material.id, -300, {}, "spilt", {}, db::records::MoveKind::Lost, {}}));
+            for (auto pack : packs) {
+                if (pack.material != material.id || !pack.usual) continue;
+                for (auto& price : pack.prices) price.each = units::Money();
+                EXPECT_TRUE(book.save(pack));
+            }
+        }
+    });
+    m_clock.now += 20 * std::chrono::hours(24);
+    const std::vector<std::string> howMany{"reorder", "--book", file, "--order-cost", "7.50", "--holding", "20"};
+    const auto said = run(howMany);
+    EXPECT_EQ(said.exit, 0) << said.err;
+    EXPECT_THAT(said.out, HasSubstr("Jet SS10: How much to order is not known"));
+    const auto told = json(howMany)["materials"];
+    ASSERT_EQ(told.size(), 1U);
+    EXPECT_EQ(told[0]["why_no_order"], "OrderedPackUnpriced");
+    EXPECT_TRUE(told[0]["order_packs"].is_null());
+    EXPECT_FALSE(told[0]["reorder_point"].is_null());
+}
+
+TEST_F(BenchVerbs, whatAgreedJobsLackIsOrderedAndWhatStaysBookedIsSaid) {
+    const auto file = bareBook();
+    changeBook(file, [](db::Book& book) {
+        auto shop = book.shop().value();
+        shop.usedWhen = catalogue::UsedWhen::Making;
+        EXPECT_TRUE(book.save(shop));
+    });
+    auto asked = lanterns(file, "24");
+    asked.front() = "quote";
+    const auto number = json(asked)["number"].get<std::string>();
+    EXPECT_EQ(run({"agree", "--book", file, "--quote", number}).exit, 0);
+    EXPECT_EQ(run({"count-in", "--book", file, "--material", "Jet SS10", "--counted", "7"}).exit, 0);
+    const auto lacking = json({"reorder", "--book", file})["materials"];
+    ASSERT_EQ(lacking.size(), 1U);
+    EXPECT_EQ(lacking[0]["low"], true);
+    const auto count = -lacking[0]["free"].get<std::int64_t>();
+    ASSERT_GT(count, 0);
+    EXPECT_EQ(run({"reorder", "--book", file}).out,
+              "Jet SS10: " + std::to_string(count) + " lacking for agreed jobs; order now.\n");
+    const auto begun = json({"start", "--book", file, "--quote", number});
+    EXPECT_TRUE(begun["lacks_later"].get<bool>());
+    EXPECT_EQ(begun["lacks"], Json::array({{{"name", "Jet SS10"}, {"count", count}}}));
+    for (const auto* key : {"beyond", "stays_booked"}) EXPECT_EQ(begun.at(key), Json::array()) << key;
+    EXPECT_TRUE(begun.at("why_none").is_null());
+    const auto said = run({"letgo", "--book", file, "--quote", number});
+    EXPECT_EQ(said.exit, 0) << said.err;
+    EXPECT_THAT(said.out, HasSubstr("7 of “Jet SS10” stay booked for this job; count in for it what is still there."));
 }
 
 TEST_F(BenchVerbs, saySoWhereNoDayCanBePromised) {

@@ -106,8 +106,9 @@ TEST(Reorder, saysWhatItCannotReckonWith) {
     const auto why = [](const auto& result) { return test::described(result.error()); };
     const auto one = Demand::known(Fraction::of(1), Fraction::of(1));
     EXPECT_EQ(why(reorderPointOf({}, 3, Fraction::of(1))), "NothingUsed");
-    EXPECT_EQ(why(reorderPointOf(one, -1, Fraction::of(1))), "LeadDaysOutOfRange(3650)");
-    EXPECT_EQ(why(reorderPointOf(one, 3'651, Fraction::of(1))), "LeadDaysOutOfRange(3650)");
+    EXPECT_EQ(why(reorderPointOf(one, -1, Fraction::of(1))), "LeadDaysOutOfRange(36500)");
+    EXPECT_EQ(why(reorderPointOf(one, 36'501, Fraction::of(1))), "LeadDaysOutOfRange(36500)");
+    EXPECT_TRUE(reorderPointOf(one, 36'500, Fraction::of(1)).has_value()) << "a supplier can have so many";
     const OrderTerms good{Fraction::of(10), whole(5), units::Rate::fromPercent(20), {from(1, 1'000'000)}};
     ASSERT_TRUE(economicOrderOf(good).has_value());
     auto terms = good;
@@ -121,7 +122,25 @@ TEST(Reorder, saysWhatItCannotReckonWith) {
     EXPECT_EQ(why(economicOrderOf(terms)), "OrderCostsNothing");
     terms = good;
     terms.prices.front().each = Money();
-    EXPECT_EQ(why(economicOrderOf(terms)), "OrderCostsNothing");
+    EXPECT_EQ(why(economicOrderOf(terms)), "OrderedPackUnpriced");
+    terms.prices.clear();
+    EXPECT_EQ(why(economicOrderOf(terms)), "OrderedPackUnpriced");
+    // √(2 × 10⁹ × 10¹⁵ ÷ 10⁻⁶) are 1.4 × 10¹⁵ packs.
+    EXPECT_EQ(why(economicOrderOf(
+                  {Fraction::of(1'000'000'000), whole(1'000'000'000), units::Rate::fromPpm(1), {from(1, 1)}})),
+              "OrderTooLarge(1000000000)");
+}
+
+TEST(Reorder, tellsNothingByAFewDays) {
+    const auto known = [](std::int64_t days, std::int64_t leadDays) {
+        Demand demand;
+        demand.days = days;
+        return supply::isKnownLongEnough(demand, leadDays);
+    };
+    EXPECT_FALSE(known(13, 3));
+    EXPECT_TRUE(known(14, 3));
+    EXPECT_FALSE(known(29, 30)) << "no delivery has come in them";
+    EXPECT_TRUE(known(30, 30));
 }
 
 // Against every number of packs up to far beyond it.
