@@ -9,6 +9,9 @@ LinePicture linePictures(const CounterPresenter& presenter, artwork::DesignPictu
         if (line < 0 || line >= static_cast<int>(lines.size())) return QPixmap();
         for (const auto& place : lines[static_cast<std::size_t>(line)].places) {
             if (place.design.isNone()) continue;
+            // Of other stones than the line has it would be a picture of something else.
+            const auto look = pictures.stones(place.design);
+            if (!look || !artwork::showsTheCounts(*look, place.stones)) continue;
             if (auto picture = pictures.small(place.design, room, ground, devicePixelRatio); !picture.isNull())
                 return picture;
         }

@@ -21,7 +21,8 @@ constexpr double kMeasureGap = 6;     ///< from the picture to the line that mea
 constexpr double kMeasureTick = 6;
 constexpr double kMeasurePen = 0.6;
 constexpr double kRowHeight = 18;
-constexpr double kStoneOfRow = 5; ///< radius
+constexpr std::size_t kRowsBeside = 12; ///< colours beside a picture; further ones go on below it
+constexpr double kStoneOfRow = 5;       ///< radius
 constexpr double kSignFrom = 0.34;
 constexpr double kSignGap = 16;
 constexpr double kSignDay = 0.76;
@@ -35,7 +36,7 @@ std::vector<Brick> ProofBricks::all() const {
     std::vector<Brick> bricks;
     if (m_sheet.proofs.empty()) return bricks;
     bricks.push_back(head());
-    for (const auto& one : m_sheet.proofs) bricks.push_back(proof(one));
+    for (const auto& one : m_sheet.proofs) add(bricks, one);
     bricks.back().keepWithNext = true;
     bricks.push_back(agreement());
     return bricks;
@@ -102,27 +103,49 @@ void ProofBricks::drawSize(Brick& brick, const quoting::SheetProof& proof, const
           kInk, width);
 }
 
-double ProofBricks::rows(Brick& brick, const quoting::SheetProof& proof, double left, double y) const {
-    writeRight(brick, m_width, y, Face::Fine, kMutedInk, shown(m_sheet.labels.proofStones));
-    y += m_lettering.leading(Face::Fine) + 2;
-    for (const auto& stone : proof.stones) {
-        const double middle = y + kRowHeight / 2;
-        ring(brick, {left + kLetterRing, middle}, shown(stone.letter));
-        const double stoneX = left + 2 * kLetterRing + 8 + kStoneOfRow;
-        brick.parts.stones.push_back({{stoneX, middle}, kStoneOfRow, QColor::fromRgb(stone.rgb)});
-        const double nameX = stoneX + kStoneOfRow + 8;
-        const double top = middle - m_lettering.leading(Face::Body) / 2;
-        const auto count = shown(stone.count);
-        figuresRight(brick, m_width, top, Face::Body, kInk, count);
-        const double room = m_width - nameX - m_lettering.width(Face::Body, count) - 8;
-        write(brick, nameX, top, Face::Body, kInk, fitted(Face::Body, shown(stone.name), room));
-        y += kRowHeight;
-    }
-    if (proof.note.empty()) return y;
-    return paragraph(brick, left, y + 4, Face::SmallStrong, kInk, shown(proof.note), m_width - left, 4);
+void ProofBricks::row(Brick& brick, const quoting::ProofStone& stone, double left, double y) const {
+    const double middle = y + kRowHeight / 2;
+    ring(brick, {left + kLetterRing, middle}, shown(stone.letter));
+    const double stoneX = left + 2 * kLetterRing + 8 + kStoneOfRow;
+    brick.parts.stones.push_back({{stoneX, middle}, kStoneOfRow, QColor::fromRgb(stone.rgb)});
+    const double nameX = stoneX + kStoneOfRow + 8;
+    const double top = middle - m_lettering.leading(Face::Body) / 2;
+    const auto count = shown(stone.count);
+    figuresRight(brick, m_width, top, Face::Body, kInk, count);
+    const double room = m_width - nameX - m_lettering.width(Face::Body, count) - 8;
+    write(brick, nameX, top, Face::Body, kInk, fitted(Face::Body, shown(stone.name), room));
 }
 
-Brick ProofBricks::proof(const quoting::SheetProof& proof) const {
+void ProofBricks::add(std::vector<Brick>& bricks, const quoting::SheetProof& proof) const {
+    if (proof.stones.empty()) {
+        bricks.push_back(leftOut(proof));
+        return;
+    }
+    bricks.push_back(picture(proof));
+    // A page breaks between bricks: what goes on below the picture are bricks of their own.
+    const double table = m_width * kTableFrom;
+    for (std::size_t i = kRowsBeside; i < proof.stones.size(); ++i) {
+        Brick brick;
+        row(brick, proof.stones[i], table, 0);
+        brick.height = kRowHeight;
+        bricks.push_back(std::move(brick));
+    }
+    if (proof.note.empty()) return;
+    bricks.back().keepWithNext = true;
+    Brick note;
+    note.height = paragraph(note, table, 4, Face::SmallStrong, kInk, shown(proof.note), m_width - table, 4);
+    bricks.push_back(std::move(note));
+}
+
+Brick ProofBricks::leftOut(const quoting::SheetProof& proof) const {
+    Brick brick;
+    brick.gap = 10;
+    const double y = paragraph(brick, 0, 0, Face::Strong, kInk, shown(proof.title), m_width, 6);
+    brick.height = paragraph(brick, 0, y, Face::SmallStrong, kInk, shown(proof.note), m_width, 4);
+    return brick;
+}
+
+Brick ProofBricks::picture(const quoting::SheetProof& proof) const {
     Brick brick;
     brick.gap = 10;
     const double table = m_width * kTableFrom;
@@ -144,7 +167,10 @@ Brick ProofBricks::proof(const quoting::SheetProof& proof) const {
     const auto scale = QStringLiteral("1 : %1").arg(picture->scale());
     y = paragraph(brick, table, y, Face::Small, kMutedInk, shown(m_sheet.labels.proofScale).arg(scale), m_width - table,
                   2);
-    y = rows(brick, proof, table, y + 4);
+    writeRight(brick, m_width, y + 4, Face::Fine, kMutedInk, shown(m_sheet.labels.proofStones));
+    y += 4 + m_lettering.leading(Face::Fine) + 2;
+    for (std::size_t i = 0; i < std::min(proof.stones.size(), kRowsBeside); ++i, y += kRowHeight)
+        row(brick, proof.stones[i], table, y);
     const double below = area.bottom() + kMeasureGap + 1.5 * kMeasureTick + m_lettering.leading(Face::Small);
     brick.height = std::max(y, below);
     return brick;

@@ -21,14 +21,17 @@ class ProofBricks : private BrickPen {
 
   private:
     Brick head() const;
-    Brick proof(const quoting::SheetProof& proof) const;
+    void add(std::vector<Brick>& bricks, const quoting::SheetProof& proof) const;
+    /// One that has only words: there was no room for its picture.
+    Brick leftOut(const quoting::SheetProof& proof) const;
+    Brick picture(const quoting::SheetProof& proof) const;
     Brick agreement() const;
     /// The size beside and below the picture; from where the picture begins.
     void drawSize(Brick& brick, const quoting::SheetProof& proof, const QRectF& area) const;
     void drawLetters(Brick& brick, const quoting::SheetProof& proof, const ProofPicture& picture, QPointF corner) const;
     void ring(Brick& brick, QPointF centre, const QString& letter) const;
-    /// The colours with their counts; returns the y below.
-    double rows(Brick& brick, const quoting::SheetProof& proof, double left, double y) const;
+    /// A colour with its count, as high as a row.
+    void row(Brick& brick, const quoting::ProofStone& stone, double left, double y) const;
 
     const quoting::SheetContent& m_sheet;
 };

@@ -122,7 +122,11 @@ std::string SheetWords::stones(units::Count count, const std::string& printed) c
 }
 
 std::string SheetWords::proofOfOtherCounts() const {
-    return tr("The picture is of other counts than this line has.").toStdString();
+    return tr("The picture is of other stones or counts than this line has.").toStdString();
+}
+
+std::string SheetWords::proofLeftOut() const {
+    return tr("There is no room for a picture here; ask to see it.").toStdString();
 }
 
 std::string SheetWords::proofOfAnotherSize() const {
@@ -203,11 +207,12 @@ std::string SheetWords::taxCaution() const {
 }
 
 bool SheetWords::isTaxCaution(const std::string& line) const {
+    if (line == taxCaution()) return true;
     const auto languages = languagesThere();
-    return line == taxCaution() || std::any_of(languages.begin(), languages.end(), [&](const QString& language) {
-               const LanguageScope scope({language});
-               return line == taxCaution();
-           });
+    return std::any_of(languages.begin(), languages.end(), [&](const QString& language) {
+        const LanguageScope scope({language});
+        return line == taxCaution();
+    });
 }
 
 std::string SheetWords::linesLost() const {

@@ -50,6 +50,7 @@ class SheetWords : public quoting::SheetWords {
 
     std::string proofOfOtherCounts() const override;
     std::string proofOfAnotherSize() const override;
+    std::string proofLeftOut() const override;
     std::string ownGarment() const override;
     std::string templatesOnWall() const override;
     std::string atNoCharge() const override;

@@ -12,6 +12,7 @@
 #include <cmath>
 #include <map>
 #include <optional>
+#include <utility>
 
 namespace sp::quoting {
 
@@ -77,8 +78,10 @@ class ProofWriter {
         std::vector<SheetProof> proofs;
         for (auto& made : m_made) {
             if (made.choices.size() < choices.size()) nameChoices(made);
+            for (const auto& title : made.titles) made.proof.title += (made.proof.title.empty() ? "" : ", ") + title;
             proofs.push_back(std::move(made.proof));
         }
+        if (!m_leftOut.empty()) proofs.push_back(ofThoseLeftOut());
         return proofs;
     }
 
@@ -87,8 +90,29 @@ class ProofWriter {
         catalogue::Placement place;
         std::size_t firstLetter = 0;
         std::vector<std::size_t> choices;
+        std::vector<std::string> titles; ///< where it goes on the lines that share it
         SheetProof proof;
     };
+
+    /// Nobody agrees to what is not shown without being told.
+    SheetProof ofThoseLeftOut() const {
+        constexpr std::size_t kNamed = 40;
+        SheetProof proof;
+        for (std::size_t i = 0; i < std::min(m_leftOut.size(), kNamed); ++i)
+            proof.title += (i == 0 ? "" : ", ") + m_leftOut[i];
+        if (m_leftOut.size() > kNamed) proof.title += ", …";
+        proof.note = m_words.proofLeftOut();
+        return proof;
+    }
+
+    static std::string titleOf(const catalogue::OrderLine& line, const catalogue::Placement& place) {
+        const auto& title = needs::titleOf(line, place);
+        return place.place.empty() ? title : fmt::format("{}: {}", place.place, title);
+    }
+
+    static void note(std::vector<std::string>& titles, const std::string& title) {
+        if (std::ranges::find(titles, title) == titles.end()) titles.push_back(title);
+    }
 
     void nameChoices(Made& made) const {
         for (const auto number : made.choices)
@@ -106,13 +130,14 @@ class ProofWriter {
         };
         if (const auto known = std::ranges::find_if(m_made, isSame); known != m_made.end()) {
             if (known->choices.back() != choice) known->choices.push_back(choice);
-            return;
+            return note(known->titles, titleOf(line, place));
         }
-        if (m_made.size() == kMaxProofs) return;
         const auto& look = knownLook(place.design);
-        if (look.stones.empty() || m_stones + look.stones.size() > kMaxProofStones) return;
+        if (look.stones.empty()) return;
+        if (m_made.size() == kMaxProofs || m_stones + look.stones.size() > kMaxProofStones)
+            return note(m_leftOut, titleOf(line, place));
         m_stones += look.stones.size();
-        m_made.push_back({place, firstLetter, {choice}, proofOf(line, place, firstLetter, look)});
+        m_made.push_back({place, firstLetter, {choice}, {titleOf(line, place)}, proofOf(place, firstLetter, look)});
     }
 
     const DesignLook& knownLook(const base::Id& design) {
@@ -126,11 +151,8 @@ class ProofWriter {
                std::string(units::nameOf(m_book.shop.lengthUnit));
     }
 
-    SheetProof proofOf(const catalogue::OrderLine& line, const catalogue::Placement& place, std::size_t firstLetter,
-                       const DesignLook& look) const {
+    SheetProof proofOf(const catalogue::Placement& place, std::size_t firstLetter, const DesignLook& look) const {
         SheetProof proof;
-        const auto& title = needs::titleOf(line, place);
-        proof.title = place.place.empty() ? title : fmt::format("{}: {}", place.place, title);
         const auto box = boxOf(look.stones);
         const auto isAbout = [](units::Length typed, double drawn) {
             return std::abs(typed.millimetres() - drawn) <= kSameSize;
@@ -144,25 +166,60 @@ class ProofWriter {
         return proof;
     }
 
+    /// What a place takes of each stone, each once.
+    static std::vector<catalogue::StoneCount> takenOf(const catalogue::Placement& place) {
+        std::vector<catalogue::StoneCount> taken;
+        for (const auto& stone : place.stones) {
+            const auto known = std::ranges::find(taken, stone.material, &catalogue::StoneCount::material);
+            if (known == taken.end())
+                taken.push_back(stone);
+            else
+                known->count = units::Count::of(known->count.value() + stone.count.value());
+        }
+        return mostFirst(std::move(taken));
+    }
+
+    std::string sizeOf(const base::Id& material) const {
+        const auto* found = m_book.find(material);
+        return found ? found->material.stone.size : std::string();
+    }
+
+    /// Which row of the picture a stone of the line is: its own, or that of a stone of the same size and count that the
+    /// line has none of, for a colour that was changed by hand. The number of rows: none.
+    std::size_t rowFor(const catalogue::StoneCount& stone, const std::vector<catalogue::StoneCount>& taken,
+                       const DesignLook& look, const std::vector<std::vector<artwork::LaidStone>>& rows) const {
+        const auto own = std::ranges::find(look.materials, stone.material);
+        if (own != look.materials.end()) return static_cast<std::size_t>(own - look.materials.begin());
+        for (std::size_t row = 0; row < rows.size(); ++row) {
+            const bool isTaken =
+                std::ranges::find(taken, look.materials[row], &catalogue::StoneCount::material) != taken.end();
+            const bool isAlike = static_cast<std::int64_t>(rows[row].size()) == stone.count.value() &&
+                                 sizeOf(look.materials[row]) == sizeOf(stone.material);
+            if (!isTaken && isAlike) return row;
+        }
+        return rows.size();
+    }
+
     /// The rows of the picture in the order of the line's letters; whether the line takes just those stones.
     bool addStones(SheetProof& proof, const catalogue::Placement& place, std::size_t firstLetter,
                    const DesignLook& look, const artwork::Box& box) const {
-        std::vector<std::vector<artwork::LaidStone>> byMaterial(look.materials.size());
-        for (const auto& stone : look.stones) byMaterial.at(stone.material).push_back(stone);
+        std::vector<std::vector<artwork::LaidStone>> rows(look.materials.size());
+        for (const auto& stone : look.stones) rows.at(stone.material).push_back(stone);
         auto letter = firstLetter;
         bool isSame = true;
-        const auto add = [&](const base::Id& material, std::int64_t wanted) {
-            const auto at = std::ranges::find(look.materials, material);
-            const auto row = static_cast<std::size_t>(at - look.materials.begin());
-            const auto shown = row < byMaterial.size() ? static_cast<std::int64_t>(byMaterial[row].size()) : 0;
-            isSame = isSame && shown == wanted;
-            if (shown > 0) proof.stones.push_back(rowOf(material, letter, byMaterial[row], box));
-            if (row < byMaterial.size()) byMaterial[row].clear();
+        const auto taken = takenOf(place);
+        for (const auto& stone : taken) {
+            const auto row = rowFor(stone, taken, look, rows);
+            const bool isShown = row < rows.size() && !rows[row].empty();
+            isSame = isSame && isShown && static_cast<std::int64_t>(rows[row].size()) == stone.count.value();
+            if (isShown) proof.stones.push_back(rowOf(stone.material, letter, std::exchange(rows[row], {}), box));
             ++letter;
-        };
-        for (const auto& stone : mostFirst(place.stones)) add(stone.material, stone.count.value());
-        for (std::size_t row = 0; row < byMaterial.size(); ++row)
-            if (!byMaterial[row].empty()) add(look.materials[row], 0);
+        }
+        for (std::size_t row = 0; row < rows.size(); ++row)
+            if (!rows[row].empty()) {
+                proof.stones.push_back(rowOf(look.materials[row], letter++, rows[row], box));
+                isSame = false;
+            }
         return isSame;
     }
 
@@ -193,6 +250,7 @@ class ProofWriter {
     units::NumberStyle m_numbers = m_words.numbers();
     std::map<base::Id, DesignLook> m_looks;
     std::vector<Made> m_made;
+    std::vector<std::string> m_leftOut; ///< the titles of those beyond the limits
     std::size_t m_stones = 0;
 };
 

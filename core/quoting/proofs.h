@@ -13,7 +13,7 @@
 
 namespace sp::quoting {
 
-/// Of further designs, and where a sheet would show more stones, there is no proof: it goes into the book with the
+/// Of further designs, and where a sheet would show more stones, there is no picture: it goes into the book with the
 /// sheet, at some four bytes a stone.
 inline constexpr std::size_t kMaxProofs = 12;
 inline constexpr std::size_t kMaxProofStones = 40'000;
@@ -25,7 +25,8 @@ struct DesignLook {
 };
 
 /// The proofs of an order: one for each design of its lines, of all choices, that has a drawing. Lines that take the
-/// same stones of it at the same size share theirs.
+/// same stones of it at the same size share theirs; a colour that was changed by hand is shown as the line has it.
+/// Designs beyond the limits are named together in a last one, without stones.
 std::vector<SheetProof> proofsOf(const catalogue::Order& order, const catalogue::PriceBook& book,
                                  const std::function<DesignLook(const base::Id& design)>& lookOf,
                                  const SheetWords& words);

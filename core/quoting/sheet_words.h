@@ -72,6 +72,8 @@ class SheetWords {
     // What a proof shows otherwise than the line takes it.
     virtual std::string proofOfOtherCounts() const = 0;
     virtual std::string proofOfAnotherSize() const = 0;
+    /// In the place of pictures that the sheet has no room for.
+    virtual std::string proofLeftOut() const = 0;
 
     /// What the care notes that come with the program say about tax: a line that is left out where none is charged.
     virtual std::string taxCaution() const = 0;

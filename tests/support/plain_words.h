@@ -53,6 +53,7 @@ class PlainWords : public quoting::SheetWords {
     std::string roundedByLine() const override { return "roundedByLine"; }
     std::string proofOfOtherCounts() const override { return "proofOfOtherCounts"; }
     std::string proofOfAnotherSize() const override { return "proofOfAnotherSize"; }
+    std::string proofLeftOut() const override { return "proofLeftOut"; }
     std::string taxCaution() const override { return "taxCaution"; }
     std::string linesLost() const override { return "linesLost"; }
     std::string taxIncluded(const std::string& tax, const std::string& percent,

@@ -112,6 +112,37 @@ TEST_F(ProofSheet, drawsEveryStoneAndALetterForEachColour) {
     EXPECT_TRUE(says(sheet.labels.agree));
 }
 
+TEST_F(ProofSheet, ofManyColoursGoesOnOnFurtherPages) {
+    auto sheet = give(orderOf(1)).result->sheet;
+    auto& stones = sheet.proofs.at(0).stones;
+    const auto stone = stones.front();
+    for (int i = 0; i < 60; ++i) {
+        stones.push_back(stone);
+        stones.back().name = "Colour " + std::to_string(i);
+    }
+    const auto document = documentOf(sheet, catalogue::Paper::Letter);
+    std::size_t named = 0;
+    for (const auto& page : document.pages)
+        for (const auto& text : page.texts) {
+            EXPECT_LT(text.baseline.y(), pageSize(catalogue::Paper::Letter).height() - 20) << text.text.toStdString();
+            named += text.text.startsWith(QLatin1String("Colour ")) ? 1U : 0U;
+        }
+    EXPECT_EQ(named, 60U);
+}
+
+TEST_F(ProofSheet, ofADesignWithoutAPictureIsItsNameAndWhy) {
+    auto sheet = give(orderOf(1)).result->sheet;
+    sheet.proofs = {{}};
+    sheet.proofs[0].title = "Crowded";
+    sheet.proofs[0].note = m_words.proofLeftOut();
+    std::vector<QString> said;
+    for (const auto& page : documentOf(sheet, catalogue::Paper::Letter).pages)
+        for (const auto& text : page.texts) said.push_back(text.text);
+    EXPECT_THAT(said, testing::Contains(QStringLiteral("Crowded")));
+    EXPECT_THAT(said, testing::Contains(QString::fromStdString(m_words.proofLeftOut())));
+    EXPECT_THAT(said, testing::Not(testing::Contains(QString::fromStdString(sheet.labels.proofStones))));
+}
+
 TEST_F(ProofSheet, ofSixDesignsIsLessThanAMegabyte) {
     const auto sheet = give(orderOf(6)).result->sheet;
     ASSERT_THAT(sheet.proofs, SizeIs(6));

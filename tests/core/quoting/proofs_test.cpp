@@ -3,6 +3,7 @@
 // The proofs of an order. Names, sizes and places are invented; most stones first is common practice, no source.
 #include "core/quoting/proofs.h"
 
+#include "core/needs/line_check.h"
 #include "core/quoting/letters.h"
 #include "tests/support/plain_words.h"
 #include "tests/support/sample_shop.h"
@@ -106,6 +107,54 @@ TEST(Proofs, sayWhatTheLineTakesOtherwiseThanThePicture) {
     EXPECT_EQ(made[0].width, "3 1/2 in") << "as drawn";
 }
 
+// A line whose Aqua was changed by hand to another stone of its size is shown, and agreed to, in that one.
+TEST(Proofs, showAColourThatWasChangedByHand) {
+    auto line = lanternOfDesign();
+    auto book = sample::priceBook();
+    const auto rose = sample::idOf("Rose");
+    auto priced = *book.find(line.first().stones[0].material);
+    priced.material.id = rose;
+    priced.material.name = "Rose SS10";
+    priced.material.stone.rgb = 0xC2185B;
+    book.materials[rose] = priced;
+    line.first().stones[0].material = rose;
+    const auto made = proofsOf(
+        sample::orderOf({line}), book, [](const base::Id&) { return lookOf(212, 96); }, test::PlainWords());
+    ASSERT_THAT(made, SizeIs(1));
+    ASSERT_THAT(made[0].stones, SizeIs(2));
+    EXPECT_EQ(made[0].stones[0].name, "Rose SS10");
+    EXPECT_EQ(made[0].stones[0].rgb, 0xC2185BU);
+    EXPECT_EQ(made[0].stones[0].count, "212");
+    EXPECT_EQ(made[0].note, "");
+    // Of another size it would lie otherwise.
+    book.materials[rose].material.stone.size = "SS6";
+    const auto other = proofsOf(
+        sample::orderOf({line}), book, [](const base::Id&) { return lookOf(212, 96); }, test::PlainWords());
+    EXPECT_EQ(other[0].note, "proofOfOtherCounts");
+}
+
+TEST(Proofs, addUpAStoneThatIsListedTwice) {
+    auto line = lanternOfDesign();
+    auto& stones = line.first().stones;
+    const auto half = stones[0];
+    stones[0].count = units::Count::of(half.count.value() - 12);
+    stones.push_back({half.material, units::Count::of(12)});
+    const auto made = proofs(sample::orderOf({line}), lookOf(212, 96));
+    EXPECT_EQ(made[0].note, "");
+    EXPECT_EQ(made[0].stones[0].count, "212");
+}
+
+TEST(Proofs, nameEveryPlaceThatSharesOne) {
+    auto sleeve = lanternOfDesign();
+    sleeve.first().place = "Sleeve";
+    auto front = lanternOfDesign();
+    front.first().place = "Front";
+    const auto made = proofs(sample::orderOf({front, sleeve, front}), lookOf(212, 96));
+    ASSERT_THAT(made, SizeIs(1));
+    const auto title = needs::titleOf(front, front.first());
+    EXPECT_EQ(made[0].title, "Front: " + title + ", Sleeve: " + title);
+}
+
 TEST(Proofs, areOneForLinesThatTakeTheSame) {
     auto order = sample::orderOf({lanternOfDesign(), lanternOfDesign()});
     EXPECT_THAT(proofs(order, lookOf(212, 96)), SizeIs(1));
@@ -126,7 +175,11 @@ TEST(Proofs, areNoneOfWhatHasNoDrawing) {
 TEST(Proofs, areNoMoreThanABookKeeps) {
     const auto most = static_cast<std::int64_t>(kMaxProofStones);
     EXPECT_THAT(proofs(sample::orderOf({lanternOfDesign()}), lookOf(most, 0)), SizeIs(1));
-    EXPECT_THAT(proofs(sample::orderOf({lanternOfDesign()}), lookOf(most, 1)), IsEmpty());
+    const auto made = proofs(sample::orderOf({lanternOfDesign()}), lookOf(most, 1));
+    ASSERT_THAT(made, SizeIs(1)) << "what is not shown is named";
+    EXPECT_THAT(made[0].stones, IsEmpty());
+    EXPECT_EQ(made[0].title, needs::titleOf(lanternOfDesign(), lanternOfDesign().first()));
+    EXPECT_EQ(made[0].note, "proofLeftOut");
 }
 
 } // namespace sp::quoting
