@@ -72,7 +72,7 @@ void CustomerFields::placeFields() {
     add(tr("Issued on"), m_issued, "certificateIssued");
     add(tr("Expires on, if it does"), m_expires, "certificateExpires");
     grid->add(m_others, 4);
-    add(tr("Language"), m_language, "customerLanguage", 2, tr("of quotes, bills and cards for them"));
+    add(tr("Language"), m_language, "customerLanguage", 2, tr("of quotes and bills for them"));
     add(tr("The same person as"), m_same, "sameCustomer", 2, tr("makes the two one; quotes given stay as they are"));
 }
 

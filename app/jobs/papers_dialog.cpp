@@ -10,6 +10,7 @@
 #include "app/paper/sheet_words_of.h"
 #include "app/words/bill_words.h"
 #include "app/words/difference_words.h"
+#include "app/words/translations.h"
 #include "app/words/words.h"
 
 #include <QBoxLayout>
@@ -184,8 +185,11 @@ void PapersDialog::showDifference() {
 void PapersDialog::show(quoting::SheetContent sheet, catalogue::Paper paper,
                         const std::optional<db::ReplacedBy>& replacedBy) {
     auto document = paper::documentOf(sheet, paper);
-    if (replacedBy)
-        paper::layOver(document, words::replacedMark(*replacedBy, m_formatter.date(replacedBy->day)), paper);
+    if (replacedBy) {
+        const words::LanguageScope language({QString::fromStdString(sheet.language)});
+        const auto day = paper::sheetWords(m_formatter).date(replacedBy->day);
+        paper::layOver(document, words::replacedMark(*replacedBy, QString::fromStdString(day)), paper);
+    }
     paper::showPreview(std::move(document), paper, QString::fromStdString(sheet.title), "preview", this);
 }
 

@@ -18,6 +18,7 @@ base::Done writeSheet(db::Book& book, const db::Quote& quote, const std::string&
     layout::FitMemo fits;
     const auto write = [&](const quoting::SheetContent& sheet, const catalogue::PriceBook& prices) {
         auto document = paper::documentOf(sheet, prices.shop.paper);
+        const words::LanguageScope language({QString::fromStdString(sheet.language)});
         if (const auto& by = quote.replacedBy)
             paper::layOver(document, words::replacedMark(*by, QString::fromStdString(words.date(by->day))),
                            prices.shop.paper);

@@ -4,6 +4,7 @@
 #include "app/paper/paper_colours.h"
 #include "app/words/sheet_words.h"
 #include "app/words/shown.h"
+#include "app/words/translations.h"
 
 #include <QCoreApplication>
 
@@ -28,6 +29,7 @@ double columnWidth(catalogue::Paper paper) { return pageSize(paper).width() - 2 
 
 PaperHead headOf(const quoting::SheetContent& sheet) {
     using words::shown;
+    const words::LanguageScope language({QString::fromStdString(sheet.language)});
     PaperHead head{shown(sheet.shopName),
                    shownLines(sheet.shopLines),
                    shown(sheet.title),

@@ -135,8 +135,11 @@ void ShopPage::buildLetterhead() {
 
 void ShopPage::showCareCards() {
     const auto& shop = m_presenter.shop();
-    const words::LanguageScope language(words::paperLanguages(shop, {}));
-    auto pages = paper::careCards(shop, paper::careWords(shop, m_presenter.bench().press, m_formatter));
+    auto pages = [&] {
+        const words::LanguageScope language(
+            words::paperLanguages(shop, {})); // of the cards, not of the window they are seen in
+        return paper::careCards(shop, paper::careWords(shop, m_presenter.bench().press, m_formatter));
+    }();
     const auto name = QString::fromStdString(pages.title);
     paper::showPreview(std::move(pages), shop.paper, name, "carePreview", this);
 }

@@ -29,7 +29,8 @@ QStringList languagesThere();
 QString ownNameOf(const QString& language);
 
 /// While it lives, tr() on this thread speaks the first of `wanted` that there is ("es-MX" is served by "es"); where
-/// there is none, what it spoke before. For papers in another language than the window's. Scopes may lie in each other.
+/// there is none, what it spoke before. For papers in another language than the window's; no widget is made within.
+/// Scopes may lie in each other.
 class LanguageScope {
   public:
     explicit LanguageScope(const QStringList& wanted);

@@ -1081,6 +1081,22 @@
             <source>Nothing was taken off the shelf in these days.</source>
             <translation>In diesen Tagen wurde nichts aus dem Lager genommen.</translation>
         </message>
+        <message>
+            <source>%1 must be more than nothing, not “%2”.</source>
+            <translation>%1 muss mehr als nichts sein, nicht „%2“.</translation>
+        </message>
+        <message>
+            <source>%1: %2 lacking for agreed jobs; order now.</source>
+            <translation>%1: Für beauftragte Aufträge fehlen %2; jetzt bestellen.</translation>
+        </message>
+        <message>
+            <source>%1: days known: %2, too few to tell when to order; look again later.</source>
+            <translation>%1: bekannte Tage: %2, zu wenige, um zu sagen, wann zu bestellen ist; sehen Sie später wieder nach.</translation>
+        </message>
+        <message>
+            <source>%1: days looked at: %2, too few to tell when to order; look at more with --days.</source>
+            <translation>%1: betrachtete Tage: %2, zu wenige, um zu sagen, wann zu bestellen ist; betrachten Sie mehr mit --days.</translation>
+        </message>
     </context>
     <context>
         <name>Artwork</name>
@@ -3958,6 +3974,10 @@ Am Fahrzeug halten Sie die Scheiben frei, durch die Sie beim Fahren sehen: Die R
             <source>A thing and the change log do not agree on when it was last changed; compare with a backup.</source>
             <translation>Ein Eintrag und das Änderungsprotokoll sind sich nicht einig, wann er zuletzt geändert wurde; vergleichen Sie mit einer Sicherung.</translation>
         </message>
+        <message>
+            <source>What of “%1” goes back to a supplier is for no job; leave the job out.</source>
+            <translation>Was von „%1“ an einen Lieferanten zurückgeht, ist für keinen Auftrag; lassen Sie den Auftrag weg.</translation>
+        </message>
     </context>
     <context>
         <name>Difference</name>
@@ -5534,12 +5554,16 @@ Am Fahrzeug halten Sie die Scheiben frei, durch die Sie beim Fahren sehen: Die R
             <translation>Tag</translation>
         </message>
         <message>
-            <source>The picture is of other counts than this line has.</source>
-            <translation>Das Bild zeigt andere Mengen, als diese Position hat.</translation>
-        </message>
-        <message>
             <source>The picture is of another size than this line has.</source>
             <translation>Das Bild zeigt eine andere Größe, als diese Position hat.</translation>
+        </message>
+        <message>
+            <source>The picture is of other stones or counts than this line has.</source>
+            <translation>Das Bild zeigt andere Steine oder Mengen, als diese Position hat.</translation>
+        </message>
+        <message>
+            <source>There is no room for a picture here; ask to see it.</source>
+            <translation>Hier ist kein Platz für ein Bild; lassen Sie es sich zeigen.</translation>
         </message>
     </context>
     <context>
@@ -5577,8 +5601,12 @@ Am Fahrzeug halten Sie die Scheiben frei, durch die Sie beim Fahren sehen: Die R
             <translation>Im Lager fehlen %1 von „%2“; was davon da ist, wenn der Auftrag fertig ist, wird dann genommen.</translation>
         </message>
         <message>
-            <source>For this job %1 of “%2” more were taken than it takes now; count in what of it is still there.</source>
-            <translation>Für diesen Auftrag wurden %1 von „%2“ mehr genommen, als er jetzt braucht; buchen Sie ein, was davon noch da ist.</translation>
+            <source>For this job %1 of “%2” more were taken than it takes now; what of it is still there, count it in for this job in Supplies.</source>
+            <translation>Für diesen Auftrag wurden %1 von „%2“ mehr genommen, als er jetzt braucht; was davon noch da ist, buchen Sie unter „Material“ für diesen Auftrag ein.</translation>
+        </message>
+        <message>
+            <source>%1 of “%2” stay booked for this job; count in for it what is still there.</source>
+            <translation>%1 von „%2“ bleiben für diesen Auftrag gebucht; buchen Sie für ihn ein, was noch da ist.</translation>
         </message>
     </context>
     <context>
@@ -5945,12 +5973,20 @@ Am Fahrzeug halten Sie die Scheiben frei, durch die Sie beim Fahren sehen: Die R
             <translation>Die Lieferzeit muss 0 bis %1 Tage betragen: Ändern Sie sie beim Lieferanten.</translation>
         </message>
         <message>
-            <source>How much to order is known once an order, a pack and keeping it cost something: give all three.</source>
-            <translation>Wie viel zu bestellen ist, weiß man erst, wenn eine Bestellung, eine Packung und das Lagern etwas kosten: Geben Sie alle drei an.</translation>
-        </message>
-        <message>
             <source>So much was used that no order can be worked out: look at fewer days.</source>
             <translation>Es wurde so viel verbraucht, dass sich keine Bestellung berechnen lässt: Betrachten Sie weniger Tage.</translation>
+        </message>
+        <message>
+            <source>How much to order is known once an order and keeping a pack cost something: give both.</source>
+            <translation>Wie viel zu bestellen ist, weiß man erst, wenn eine Bestellung und das Lagern einer Packung etwas kosten: Geben Sie beides an.</translation>
+        </message>
+        <message>
+            <source>How much to order is not known, for its usual pack has no price: say what the pack costs.</source>
+            <translation>Wie viel zu bestellen ist, ist nicht bekannt, denn die übliche Packung hat keinen Preis: Sagen Sie, was sie kostet.</translation>
+        </message>
+        <message>
+            <source>An order would be of more than %1 packs: check what an order and keeping a pack cost.</source>
+            <translation>Eine Bestellung hätte mehr als %1 Packungen: Prüfen Sie, was eine Bestellung und das Lagern einer Packung kosten.</translation>
         </message>
     </context>
     <context>
@@ -9238,16 +9274,16 @@ Am Fahrzeug halten Sie die Scheiben frei, durch die Sie beim Fahren sehen: Die R
             <translation>Sprache</translation>
         </message>
         <message>
-            <source>of quotes, bills and cards for them</source>
-            <translation>von Angeboten, Rechnungen und Karten für sie</translation>
-        </message>
-        <message>
             <source>The same person as</source>
             <translation>Dieselbe Person wie</translation>
         </message>
         <message>
             <source>makes the two one; quotes given stay as they are</source>
             <translation>macht aus beiden einen; abgegebene Angebote bleiben, wie sie sind</translation>
+        </message>
+        <message>
+            <source>of quotes and bills for them</source>
+            <translation>von Angeboten und Rechnungen für sie</translation>
         </message>
     </context>
     <context>
@@ -11875,10 +11911,6 @@ Am Fahrzeug halten Sie die Scheiben frei, durch die Sie beim Fahren sehen: Die R
             <translation>Ausse&amp;hen</translation>
         </message>
         <message>
-            <source>Language of window and &amp;menus</source>
-            <translation>Sprac&amp;he des Fensters</translation>
-        </message>
-        <message>
             <source>O&amp;wner’s side turns back</source>
             <translation>&amp;Inhaberseite dreht zurück</translation>
         </message>
@@ -11997,6 +12029,10 @@ Was es über Steuer, Sicherheit und Recht sagt, sind Erinnerungen: Örtliche Reg
         <message>
             <source>Why</source>
             <translation>Warum</translation>
+        </message>
+        <message>
+            <source>Language of window and &amp;menus</source>
+            <translation>Sprac&amp;he des Fensters</translation>
         </message>
     </context>
     <context>
@@ -13185,8 +13221,12 @@ Was es über Steuer, Sicherheit und Recht sagt, sind Erinnerungen: Örtliche Reg
             <translation>Für den A&amp;uftrag</translation>
         </message>
         <message>
-            <source>what goes out; may stay empty</source>
-            <translation>was hinausgeht; darf leer bleiben</translation>
+            <source>what goes out for it or comes back from it; may stay empty</source>
+            <translation>was für ihn hinausgeht oder von ihm zurückkommt; darf leer bleiben</translation>
+        </message>
+        <message>
+            <source>What comes back from a job was not paid for again: leave out the sum, or the job.</source>
+            <translation>Was von einem Auftrag zurückkommt, wurde nicht noch einmal bezahlt: Lassen Sie den Betrag oder den Auftrag weg.</translation>
         </message>
     </context>
     <context>

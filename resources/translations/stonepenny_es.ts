@@ -1081,6 +1081,22 @@
             <source>Nothing was taken off the shelf in these days.</source>
             <translation>En estos días no se sacó nada del estante.</translation>
         </message>
+        <message>
+            <source>%1 must be more than nothing, not “%2”.</source>
+            <translation>%1 debe ser más que nada, no «%2».</translation>
+        </message>
+        <message>
+            <source>%1: %2 lacking for agreed jobs; order now.</source>
+            <translation>%1: faltan %2 para trabajos acordados; pida ya.</translation>
+        </message>
+        <message>
+            <source>%1: days known: %2, too few to tell when to order; look again later.</source>
+            <translation>%1: días conocidos: %2, muy pocos para decir cuándo pedir; mire de nuevo más adelante.</translation>
+        </message>
+        <message>
+            <source>%1: days looked at: %2, too few to tell when to order; look at more with --days.</source>
+            <translation>%1: días mirados: %2, muy pocos para decir cuándo pedir; mire más con --days.</translation>
+        </message>
     </context>
     <context>
         <name>Artwork</name>
@@ -3958,6 +3974,10 @@ En un vehículo, deje libre el vidrio por donde mira quien conduce: las normas v
             <source>A thing and the change log do not agree on when it was last changed; compare with a backup.</source>
             <translation>Una cosa y el registro de cambios no concuerdan en cuándo se cambió por última vez; compare con una copia de seguridad.</translation>
         </message>
+        <message>
+            <source>What of “%1” goes back to a supplier is for no job; leave the job out.</source>
+            <translation>Lo que de «%1» se devuelve a un proveedor no es para ningún trabajo; quite el trabajo.</translation>
+        </message>
     </context>
     <context>
         <name>Difference</name>
@@ -5534,12 +5554,16 @@ En un vehículo, deje libre el vidrio por donde mira quien conduce: las normas v
             <translation>Día</translation>
         </message>
         <message>
-            <source>The picture is of other counts than this line has.</source>
-            <translation>El dibujo es de otras cantidades que las de esta línea.</translation>
-        </message>
-        <message>
             <source>The picture is of another size than this line has.</source>
             <translation>El dibujo es de otro tamaño que el de esta línea.</translation>
+        </message>
+        <message>
+            <source>The picture is of other stones or counts than this line has.</source>
+            <translation>El dibujo es de otras piedras o cantidades que las de esta línea.</translation>
+        </message>
+        <message>
+            <source>There is no room for a picture here; ask to see it.</source>
+            <translation>Aquí no hay lugar para un dibujo; pida verlo.</translation>
         </message>
     </context>
     <context>
@@ -5577,8 +5601,12 @@ En un vehículo, deje libre el vidrio por donde mira quien conduce: las normas v
             <translation>Al estante le faltan %1 de «%2»; lo que haya cuando el trabajo esté listo se toma entonces.</translation>
         </message>
         <message>
-            <source>For this job %1 of “%2” more were taken than it takes now; count in what of it is still there.</source>
-            <translation>Para este trabajo se tomaron %1 de «%2» más de lo que lleva ahora; vuelva a contar lo que aún haya.</translation>
+            <source>For this job %1 of “%2” more were taken than it takes now; what of it is still there, count it in for this job in Supplies.</source>
+            <translation>Para este trabajo se tomaron %1 de «%2» más de lo que lleva ahora; lo que aún haya, súmelo al estante para este trabajo en Insumos.</translation>
+        </message>
+        <message>
+            <source>%1 of “%2” stay booked for this job; count in for it what is still there.</source>
+            <translation>%1 de «%2» siguen anotados para este trabajo; súmele al estante lo que aún haya.</translation>
         </message>
     </context>
     <context>
@@ -5945,12 +5973,20 @@ En un vehículo, deje libre el vidrio por donde mira quien conduce: las normas v
             <translation>El plazo de entrega debe ser de 0 a %1 días: cámbielo en el proveedor.</translation>
         </message>
         <message>
-            <source>How much to order is known once an order, a pack and keeping it cost something: give all three.</source>
-            <translation>Cuánto pedir se sabe cuando un pedido, un paquete y guardarlo cuestan algo: dé los tres.</translation>
-        </message>
-        <message>
             <source>So much was used that no order can be worked out: look at fewer days.</source>
             <translation>Se usó tanto que no se puede calcular un pedido: mire menos días.</translation>
+        </message>
+        <message>
+            <source>How much to order is known once an order and keeping a pack cost something: give both.</source>
+            <translation>Cuánto pedir se sabe cuando un pedido y guardar un paquete cuestan algo: dé ambos.</translation>
+        </message>
+        <message>
+            <source>How much to order is not known, for its usual pack has no price: say what the pack costs.</source>
+            <translation>No se sabe cuánto pedir, pues su paquete habitual no tiene precio: diga lo que cuesta el paquete.</translation>
+        </message>
+        <message>
+            <source>An order would be of more than %1 packs: check what an order and keeping a pack cost.</source>
+            <translation>Un pedido sería de más de %1 paquetes: revise lo que cuestan un pedido y guardar un paquete.</translation>
         </message>
     </context>
     <context>
@@ -9238,16 +9274,16 @@ En un vehículo, deje libre el vidrio por donde mira quien conduce: las normas v
             <translation>Idioma</translation>
         </message>
         <message>
-            <source>of quotes, bills and cards for them</source>
-            <translation>de sus presupuestos, facturas y fichas</translation>
-        </message>
-        <message>
             <source>The same person as</source>
             <translation>La misma persona que</translation>
         </message>
         <message>
             <source>makes the two one; quotes given stay as they are</source>
             <translation>hace de los dos uno; los presupuestos dados se quedan como están</translation>
+        </message>
+        <message>
+            <source>of quotes and bills for them</source>
+            <translation>de sus presupuestos y facturas</translation>
         </message>
     </context>
     <context>
@@ -11875,10 +11911,6 @@ En un vehículo, deje libre el vidrio por donde mira quien conduce: las normas v
             <translation>Aspec&amp;to</translation>
         </message>
         <message>
-            <source>Language of window and &amp;menus</source>
-            <translation>Idioma de la &amp;ventana</translation>
-        </message>
-        <message>
             <source>O&amp;wner’s side turns back</source>
             <translation>Volver al &amp;frente</translation>
         </message>
@@ -11997,6 +12029,10 @@ Lo que dice de impuestos, seguridad y leyes son recordatorios: las normas locale
         <message>
             <source>Why</source>
             <translation>Por qué</translation>
+        </message>
+        <message>
+            <source>Language of window and &amp;menus</source>
+            <translation>Idioma de la &amp;ventana</translation>
         </message>
     </context>
     <context>
@@ -13185,8 +13221,12 @@ Lo que dice de impuestos, seguridad y leyes son recordatorios: las normas locale
             <translation>Para el traba&amp;jo</translation>
         </message>
         <message>
-            <source>what goes out; may stay empty</source>
-            <translation>lo que sale; puede quedar vacío</translation>
+            <source>what goes out for it or comes back from it; may stay empty</source>
+            <translation>lo que sale para él o vuelve de él; puede quedar vacío</translation>
+        </message>
+        <message>
+            <source>What comes back from a job was not paid for again: leave out the sum, or the job.</source>
+            <translation>Lo que vuelve de un trabajo no se pagó otra vez: quite el importe o el trabajo.</translation>
         </message>
     </context>
     <context>
